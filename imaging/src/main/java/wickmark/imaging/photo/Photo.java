@@ -1,0 +1,81 @@
+package wickmark.imaging.photo;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * An upright picture in memory: 8-bit sRGB (IEC 61966-2-1), rows from the top, three bytes a pixel
+ * in the order red, green, blue. It is never changed after it is made.
+ */
+public final class Photo {
+  private final int widthPx;
+  private final int heightPx;
+  private final byte[] rgb;
+  private final Optional<Resolution> resolution;
+  private final OptionalDouble focalLength35mm;
+  private final boolean fromCamera;
+
+  /**
+   * Takes the pixels without copying them; the caller gives them away.
+   *
+   * @param rgb 3 · width · height bytes
+   * @param resolution what the file says of its resolution
+   * @param focalLength35mm the 35-mm-equivalent focal length in millimetres, where the file says it
+   * @param fromCamera whether the metadata are those of a camera (exposure, lens, orientation by a
+   *     sensor) and not of a scanner
+   */
+  public Photo(
+      int widthPx,
+      int heightPx,
+      byte[] rgb,
+      Optional<Resolution> resolution,
+      OptionalDouble focalLength35mm,
+      boolean fromCamera) {
+    if (widthPx < 1 || heightPx < 1 || rgb.length != 3L * widthPx * heightPx) {
+      throw new IllegalArgumentException(
+          "a photo of " + widthPx + " x " + heightPx + " px needs 3 bytes a pixel, got " + rgb.length);
+    }
+    this.widthPx = widthPx;
+    this.heightPx = heightPx;
+    this.rgb = rgb;
+    this.resolution = resolution;
+    this.focalLength35mm = focalLength35mm;
+    this.fromCamera = fromCamera;
+  }
+
+  public int widthPx() {
+    return widthPx;
+  }
+
+  public int heightPx() {
+    return heightPx;
+  }
+
+  public Optional<Resolution> resolution() {
+    return resolution;
+  }
+
+  /** Returns the 35-mm-equivalent focal length in millimetres (diagonal 43.27 mm), if known. */
+  public OptionalDouble focalLength35mm() {
+    return focalLength35mm;
+  }
+
+  public boolean fromCamera() {
+    return fromCamera;
+  }
+
+  /** Returns red, 0 to 255, of the pixel in column x and row y, both counted from 0. */
+  public int red(int x, int y) {
+    return rgb[3 * (y * widthPx + x)] & 0xff;
+  }
+
+  /** Returns green, 0 to 255, of the pixel in column x and row y, both counted from 0. */
+  public int green(int x, int y) {
+    return rgb[3 * (y * widthPx + x) + 1] & 0xff;
+  }
+
+  /** Returns blue, 0 to 255, of the pixel in column x and row y, both counted from 0. */
+  public int blue(int x, int y) {
+    return rgb[3 * (y * widthPx + x) + 2] & 0xff;
+  }
+}
