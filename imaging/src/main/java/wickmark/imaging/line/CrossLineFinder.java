@@ -1,0 +1,192 @@
+package wickmark.imaging.line;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Smoothing;
+
+/**
+ * Finds thin lines that run across the strip: a ridge filter down the columns, averaged over bins
+ * of columns, then the smooth path of the greatest total contrast by dynamic programming; the
+ * strongest is taken out and the next is looked for.
+ */
+final class CrossLineFinder {
+  private static final double BIN_MM = 2;
+  private static final int MOST = 7;
+
+  /** Steepest slope of a path: 4°. */
+  private static final double STEEPEST = 0.07;
+
+  private final DensityMap map;
+  private final int bins;
+  private final double[] middle;
+
+  private CrossLineFinder(DensityMap map) {
+    this.map = map;
+    this.bins = Math.max(6, (int) (map.width() / (BIN_MM * map.cellsPerMm())));
+    this.middle = new double[bins];
+    for (int b = 0; b < bins; b++) {
+      middle[b] = (b + 0.5) * map.width() / bins;
+    }
+  }
+
+  /** Returns pencil lines and tide marks, strongest of each kind first. */
+  static List<CrossLine> find(DensityMap map) {
+    CrossLineFinder finder = new CrossLineFinder(map);
+    List<CrossLine> lines = new ArrayList<>();
+    double mm = map.cellsPerMm();
+    Raster pencil = ridge(map.neutral(), 0.15 * mm, 1.0 * mm, 0.25);
+    lines.addAll(finder.trace(LineKind.PENCIL, pencil, map.paper(), 0.12));
+    Raster tide = crest(TideFilter.apply(map, 0.3 * mm), 1.7 * mm, 0.12);
+    lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(map), 0.05));
+    return lines;
+  }
+
+  /** How much a place is denser than both places above and below, limited to a reasonable line. */
+  private static Raster ridge(Raster density, double sigma, double reach, double limit) {
+    Raster smooth = Smoothing.gaussian(density, Math.max(0.5, sigma));
+    int d = (int) Math.max(2, Math.round(reach));
+    Raster out = new Raster(density.width(), density.height());
+    for (int y = 0; y < density.height(); y++) {
+      int above = Math.max(0, y - d);
+      int below = Math.min(density.height() - 1, y + d);
+      for (int x = 0; x < density.width(); x++) {
+        float here = smooth.at(x, y);
+        float side = Math.max(smooth.at(x, above), smooth.at(x, below));
+        out.set(x, y, (float) Math.min(limit, Math.max(-limit, here - side)));
+      }
+    }
+    return out;
+  }
+
+  /** 1 where there is no strong colour: the rim of a spot is not a tide mark. */
+  private static Raster undyed(DensityMap map) {
+    Raster chroma = Smoothing.gaussian(map.chroma(), 0.4 * map.cellsPerMm());
+    Raster out = new Raster(map.width(), map.height());
+    for (int i = 0; i < out.cells().length; i++) {
+      out.cells()[i] = chroma.cells()[i] < 0.08f ? 1 : 0;
+    }
+    return out;
+  }
+
+  /** How much a place is denser than the mean of the places above and below. */
+  private static Raster crest(Raster smooth, double reach, double limit) {
+    int d = (int) Math.max(2, Math.round(reach));
+    Raster out = new Raster(smooth.width(), smooth.height());
+    for (int y = 0; y < smooth.height(); y++) {
+      int above = Math.max(0, y - d);
+      int below = Math.min(smooth.height() - 1, y + d);
+      for (int x = 0; x < smooth.width(); x++) {
+        float value = smooth.at(x, y) - (smooth.at(x, above) + smooth.at(x, below)) / 2;
+        out.set(x, y, (float) Math.min(limit, Math.max(-limit, value)));
+      }
+    }
+    return out;
+  }
+
+  private List<CrossLine> trace(LineKind kind, Raster ridge, Raster use, double enough) {
+    double[][] mean = binMeans(ridge, use);
+    double noise = noise(mean);
+    List<CrossLine> found = new ArrayList<>();
+    for (int k = 0; k < MOST; k++) {
+      CrossLine line = strongest(kind, mean, noise, enough);
+      if (line.strength() < 1.2 * noise) {
+        break;
+      }
+      found.add(line);
+      suppress(mean, line);
+    }
+    return found;
+  }
+
+  private double[][] binMeans(Raster ridge, Raster use) {
+    int h = map.height();
+    double[][] mean = new double[bins][h];
+    double[][] count = new double[bins][h];
+    for (int y = 0; y < h; y++) {
+      for (int x = 0; x < map.width(); x++) {
+        if (map.paper().at(x, y) > 0 && use.at(x, y) > 0) {
+          int b = Math.min(bins - 1, x * bins / map.width());
+          mean[b][y] += ridge.at(x, y);
+          count[b][y]++;
+        }
+      }
+    }
+    for (int b = 0; b < bins; b++) {
+      for (int y = 0; y < h; y++) {
+        // A bin that lies mostly beside the paper says nothing.
+        mean[b][y] = count[b][y] > 0.4 * map.width() / bins ? mean[b][y] / count[b][y] : 0;
+      }
+    }
+    return mean;
+  }
+
+  private static double noise(double[][] mean) {
+    int n = 0;
+    double[] all = new double[mean.length * mean[0].length];
+    for (double[] row : mean) {
+      for (double v : row) {
+        if (v != 0) {
+          all[n++] = v;
+        }
+      }
+    }
+    if (n < 20) {
+      return 1e-3;
+    }
+    Arrays.sort(all, 0, n);
+    return Math.max(2e-4, 1.4826 * (all[n / 2] - all[n / 4]) * 1.48);
+  }
+
+  private CrossLine strongest(LineKind kind, double[][] mean, double noise, double enough) {
+    int h = map.height();
+    int reach = (int) Math.max(1, Math.ceil(STEEPEST * map.width() / bins));
+    double[][] total = new double[bins][h];
+    int[][] from = new int[bins][h];
+    for (int b = 0; b < bins; b++) {
+      for (int y = 0; y < h; y++) {
+        double gain = Math.min(mean[b][y], enough);
+        if (b == 0) {
+          total[b][y] = gain;
+          continue;
+        }
+        double best = Double.NEGATIVE_INFINITY;
+        for (int j = Math.max(0, y - reach); j <= Math.min(h - 1, y + reach); j++) {
+          double v = total[b - 1][j] - 0.15 * noise * Math.abs(j - y);
+          if (v > best) {
+            best = v;
+            from[b][y] = j;
+          }
+        }
+        total[b][y] = best + gain;
+      }
+    }
+    int at = 0;
+    for (int y = 1; y < h; y++) {
+      if (total[bins - 1][y] > total[bins - 1][at]) {
+        at = y;
+      }
+    }
+    double[] y = new double[bins];
+    double[] contrast = new double[bins];
+    for (int b = bins - 1; b >= 0; b--) {
+      y[b] = at + 0.5;
+      contrast[b] = mean[b][at];
+      at = from[b][at];
+    }
+    return new CrossLine(kind, middle.clone(), y, contrast, noise);
+  }
+
+  private void suppress(double[][] mean, CrossLine line) {
+    int margin = (int) Math.ceil(1.5 * map.cellsPerMm());
+    for (int b = 0; b < bins; b++) {
+      int from = (int) Math.max(0, line.y()[b] - margin);
+      int to = (int) Math.min(map.height() - 1.0, line.y()[b] + margin);
+      for (int y = from; y <= to; y++) {
+        mean[b][y] = Math.min(mean[b][y], 0);
+      }
+    }
+  }
+}

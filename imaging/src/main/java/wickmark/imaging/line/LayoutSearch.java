@@ -1,0 +1,148 @@
+package wickmark.imaging.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import wickmark.imaging.paper.DensityMap;
+
+/**
+ * Weighs every pair of lines that could be baseline and front, in all four directions: how clearly
+ * the lines are seen, whether the dye lies between them, whether there is writing below the
+ * baseline and marks on it, and how far from the ends people draw them.
+ */
+public final class LayoutSearch {
+  private final List<Hypothesis> all = new ArrayList<>();
+
+  private record Hypothesis(
+      int turns, @Nullable CrossLine baseline, @Nullable CrossLine front, double score) {}
+
+  private LayoutSearch() {}
+
+  /**
+   * Searches.
+   *
+   * @param upright the strip with its corners as they come
+   * @param turned the strip with its corners turned by one quarter
+   */
+  public static Layout find(DensityMap upright, DensityMap turned) {
+    LayoutSearch search = new LayoutSearch();
+    search.consider(upright, 0);
+    search.consider(turned, 1);
+    search.all.sort((a, b) -> Double.compare(b.score, a.score));
+    return search.layout(upright, turned);
+  }
+
+  private void consider(DensityMap map, int turns) {
+    List<CrossLine> lines = CrossLineFinder.find(map);
+    StripContent content = StripContent.of(map);
+    List<@Nullable CrossLine> fronts = new ArrayList<>(lines);
+    fronts.add(null);
+    for (CrossLine baseline : lines) {
+      if (baseline.kind() != LineKind.PENCIL) {
+        continue;
+      }
+      for (CrossLine front : fronts) {
+        double gap = front == null ? 0 : front.level() - baseline.level();
+        if (front != null && Math.abs(gap) < 0.2 * map.height()) {
+          continue;
+        }
+        for (int down = -1; down <= 1; down += 2) {
+          if (front == null || gap * down < 0) {
+            double score = score(map, content, baseline, front, down);
+            all.add(new Hypothesis(down > 0 ? turns : turns + 2, baseline, front, score));
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * The evidence.
+   *
+   * @param down 1 if the strip's bottom is at the map's last row, −1 if at its first
+   */
+  private static double score(
+      DensityMap map, StripContent content, CrossLine baseline, @Nullable CrossLine front, int down) {
+    double height = map.height();
+    double below = down > 0 ? height - baseline.level() : baseline.level();
+    double score = 3 * baseline.certainty();
+    // Common practice: the baseline lies 1 to 3 cm above the lower edge of a strip of 10 to 15 cm.
+    double margin = StrictMath.log(Math.max(0.01, below / height) / 0.16) / 0.8;
+    score -= 0.5 * margin * margin;
+    score += 1.5 * content.writingBalance(baseline, down);
+    score += 1.0 * content.marksOn(baseline, down);
+    if (front == null) {
+      return score - 6 * content.dyeShareBeyond(baseline, -down);
+    }
+    double run = Math.abs(front.level() - baseline.level()) / height;
+    score += frontEvidence(front);
+    double above = Math.max(0.005, 1 - run - below / height);
+    double top = StrictMath.log(above / 0.10) / 1.2;
+    score -= 0.3 * top * top;
+    score -= 6 * content.dyeShareBeyond(baseline, -down);
+    score -= 6 * content.dyeShareBeyond(front, down);
+    return score;
+  }
+
+  /** A pencil line by its certainty; a tide mark by its contrast against all noise, tempered. */
+  private static double frontEvidence(CrossLine front) {
+    if (front.kind() == LineKind.PENCIL) {
+      // A fold is grey and faint: what is much fainter than pencil counts less.
+      double dark = Math.min(1, front.strength() / 0.06);
+      return 3 * front.certainty() * dark;
+    }
+    double significance = front.strength() / front.noise() * Math.sqrt(front.x().length);
+    return 2.4 * significance / (significance + 18) * Math.min(1, front.coverage() + 0.35);
+  }
+
+  private Layout layout(DensityMap upright, DensityMap turned) {
+    if (all.isEmpty()) {
+      return new Layout(0, null, null, -3, 0, 0);
+    }
+    Hypothesis best = all.get(0);
+    double other = -3;
+    double otherFront = -3;
+    for (Hypothesis h : all) {
+      if (h.turns != best.turns) {
+        other = Math.max(other, h.score);
+      } else if (h.front != best.front && h.baseline == best.baseline && !near(h.front, best.front, upright)) {
+        otherFront = Math.max(otherFront, h.score);
+      }
+    }
+    DensityMap map = best.turns % 2 == 0 ? upright : turned;
+    return new Layout(
+        best.turns,
+        path(best.baseline, map, best.turns >= 2),
+        path(best.front, map, best.turns >= 2),
+        best.score,
+        best.score - other,
+        best.score - otherFront);
+  }
+
+  /** The same mark is often found twice, as pencil and as a coloured line. */
+  private static boolean near(@Nullable CrossLine a, @Nullable CrossLine b, DensityMap map) {
+    return a != null && b != null && Math.abs(a.level() - b.level()) < 1.5 * map.cellsPerMm();
+  }
+
+  private static Layout.@Nullable LinePath path(
+      @Nullable CrossLine line, DensityMap map, boolean upsideDown) {
+    if (line == null) {
+      return null;
+    }
+    int n = line.x().length;
+    List<Double> x = new ArrayList<>();
+    List<Double> y = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      int k = upsideDown ? n - 1 - i : i;
+      double fx = line.x()[k] / map.width();
+      double fy = line.y()[k] / map.height();
+      x.add(upsideDown ? 1 - fx : fx);
+      y.add(upsideDown ? 1 - fy : fy);
+    }
+    double certainty =
+        line.kind() == LineKind.PENCIL
+            ? Math.min(1, line.certainty())
+            : Math.min(1, frontEvidence(line) / 2);
+    return new Layout.LinePath(line.kind(), x, y, certainty);
+  }
+}

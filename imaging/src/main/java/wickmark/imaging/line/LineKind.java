@@ -1,0 +1,22 @@
+package wickmark.imaging.line;
+
+/** What a line across the strip is made of. */
+public enum LineKind {
+  /** Graphite: dark and grey. */
+  PENCIL("pencil"),
+  /** What the solvent carried to its edge: faint and brownish, or a change of tone. */
+  TIDE_MARK("tide-mark"),
+  /** Said by the person. */
+  BY_HAND("by-hand");
+
+  private final String word;
+
+  LineKind(String word) {
+    this.word = word;
+  }
+
+  /** The word in records. */
+  public String word() {
+    return word;
+  }
+}

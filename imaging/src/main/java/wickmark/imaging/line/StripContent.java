@@ -1,0 +1,117 @@
+package wickmark.imaging.line;
+
+import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Smoothing;
+
+/** Where on the strip there is colour and where there is writing, for telling its ends apart. */
+final class StripContent {
+  /** Least smoothed chroma that counts as dye. */
+  private static final float DYE = 0.02f;
+
+  /** Least grey density that counts as pencil. */
+  private static final float INK = 0.045f;
+
+  private final DensityMap map;
+  private final Raster dye;
+  private final Raster ink;
+  private final double totalDye;
+
+  private StripContent(DensityMap map, Raster dye, Raster ink) {
+    this.map = map;
+    this.dye = dye;
+    this.ink = ink;
+    double sum = 0;
+    for (float d : dye.cells()) {
+      sum += d;
+    }
+    this.totalDye = sum;
+  }
+
+  static StripContent of(DensityMap map) {
+    double mm = map.cellsPerMm();
+    Raster chroma = Smoothing.gaussian(map.chroma(), 0.6 * mm);
+    double level = median(chroma, map.paper());
+    Raster neutral = Smoothing.gaussian(map.neutral(), 0.12 * mm);
+    Raster dye = new Raster(map.width(), map.height());
+    Raster ink = new Raster(map.width(), map.height());
+    for (int i = 0; i < dye.cells().length; i++) {
+      if (map.paper().cells()[i] == 0) {
+        continue;
+      }
+      float c = (float) (chroma.cells()[i] - level);
+      dye.cells()[i] = c > DYE ? c : 0;
+      ink.cells()[i] = neutral.cells()[i] > INK && neutral.cells()[i] > c ? 1 : 0;
+    }
+    return new StripContent(map, dye, ink);
+  }
+
+  private static double median(Raster in, Raster paper) {
+    double[] v = new double[in.cells().length / 5 + 1];
+    int n = 0;
+    for (int i = 0; i < in.cells().length; i += 5) {
+      if (paper.cells()[i] > 0) {
+        v[n++] = in.cells()[i];
+      }
+    }
+    java.util.Arrays.sort(v, 0, n);
+    return n == 0 ? 0 : v[n / 2];
+  }
+
+  /**
+   * Share of all dye that lies on the far side of a line.
+   *
+   * @param towards −1 for the side away from the map's first row seen from the line, 1 for the side
+   *     towards it; less a margin of 2.5 mm for what sits on the line
+   */
+  double dyeShareBeyond(CrossLine line, int towards) {
+    if (totalDye <= 0) {
+      return 0;
+    }
+    double margin = 2.5 * map.cellsPerMm();
+    double sum = 0;
+    for (int x = 0; x < map.width(); x++) {
+      double at = line.at(x + 0.5);
+      int from = towards > 0 ? 0 : (int) Math.max(0, Math.ceil(at + margin));
+      int to = towards > 0 ? (int) Math.min(map.height(), at - margin) : map.height();
+      for (int y = from; y < to; y++) {
+        sum += dye.at(x, y);
+      }
+    }
+    return sum / totalDye;
+  }
+
+  /** Writing below the line less writing above it, −1 to 1, by how many places across have it. */
+  double writingBalance(CrossLine line, int down) {
+    double below = placesWithInk(line, 1.3, 11, down);
+    double above = placesWithInk(line, 1.3, 11, -down);
+    return (below - above) / (below + above + 2);
+  }
+
+  /** Short marks, dots and left-over dye that start on the line, 0 to 1. */
+  double marksOn(CrossLine line, int down) {
+    double up = placesWithInk(line, 0.7, 2.2, -down);
+    return up / (up + 3);
+  }
+
+  private double placesWithInk(CrossLine line, double fromMm, double toMm, int direction) {
+    double mm = map.cellsPerMm();
+    int bins = line.x().length;
+    double[] amount = new double[bins];
+    for (int x = 0; x < map.width(); x++) {
+      double at = line.at(x + 0.5);
+      int b = Math.min(bins - 1, x * bins / map.width());
+      for (double d = fromMm * mm; d < toMm * mm; d++) {
+        int y = (int) Math.floor(at + direction * d);
+        if (y >= 0 && y < map.height()) {
+          amount[b] += ink.at(x, y);
+        }
+      }
+    }
+    int places = 0;
+    for (double a : amount) {
+      places += a > 0.4 * mm ? 1 : 0;
+    }
+    return places;
+  }
+}

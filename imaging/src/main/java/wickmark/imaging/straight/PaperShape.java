@@ -1,0 +1,49 @@
+package wickmark.imaging.straight;
+
+import java.util.List;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.raster.Raster;
+
+/**
+ * The paper's edge as a closed curve in the photo.
+ *
+ * @param outline points around the sheet
+ */
+public record PaperShape(List<PhotoPoint> outline) {
+  public PaperShape {
+    outline = List.copyOf(outline);
+  }
+
+  /** 1 for cells whose centre lies on the paper, 0 for the others (even-odd rule). */
+  Raster mask(StripFrame frame) {
+    int n = outline.size();
+    double[] x = new double[n];
+    double[] y = new double[n];
+    for (int i = 0; i < n; i++) {
+      double[] p = frame.fromPhoto(outline.get(i));
+      x[i] = p[0];
+      y[i] = p[1];
+    }
+    Raster mask = new Raster(frame.width(), frame.height());
+    double[] crossings = new double[n];
+    for (int row = 0; row < frame.height(); row++) {
+      double level = row + 0.5;
+      int count = 0;
+      for (int i = 0; i < n; i++) {
+        int j = (i + 1) % n;
+        if ((y[i] <= level) != (y[j] <= level)) {
+          crossings[count++] = x[i] + (level - y[i]) / (y[j] - y[i]) * (x[j] - x[i]);
+        }
+      }
+      java.util.Arrays.sort(crossings, 0, count);
+      for (int c = 0; c + 1 < count; c += 2) {
+        int from = (int) Math.max(0, Math.ceil(crossings[c] - 0.5));
+        int to = (int) Math.min(frame.width() - 1.0, Math.floor(crossings[c + 1] - 0.5));
+        for (int column = from; column <= to; column++) {
+          mask.set(column, row, 1);
+        }
+      }
+    }
+    return mask;
+  }
+}

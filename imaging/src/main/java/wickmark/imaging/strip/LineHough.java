@@ -1,0 +1,184 @@
+package wickmark.imaging.strip;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds straight lines by a Hough transform in which every edge cell votes, with its weight, only
+ * for lines square to its own normal. The strongest line is refined by least squares, its cells are
+ * taken out, and the next is looked for.
+ */
+final class LineHough {
+  private static final int ANGLES = 180;
+
+  /** How far the line's normal may be from the edge cell's, in angle bins of 1°. */
+  private static final int SPREAD = 4;
+
+  /** How far off a line a cell may lie and still belong to it, cells. */
+  private static final double BELONGS = 1.8;
+
+  private final EdgeMap edges;
+  private final double[] cos = new double[ANGLES];
+  private final double[] sin = new double[ANGLES];
+  private final int reach;
+  private final float[] votes;
+  private final boolean[] taken;
+
+  private LineHough(EdgeMap edges) {
+    this.edges = edges;
+    this.reach = (int) Math.ceil(Math.hypot(edges.width, edges.height)) + 2;
+    this.votes = new float[ANGLES * (2 * reach + 1)];
+    this.taken = new boolean[edges.weight.length];
+    for (int a = 0; a < ANGLES; a++) {
+      cos[a] = StrictMath.cos(a * Math.PI / ANGLES);
+      sin[a] = StrictMath.sin(a * Math.PI / ANGLES);
+    }
+  }
+
+  /**
+   * Returns the lines with the most votes, strongest first.
+   *
+   * @param most how many at the most
+   * @param leastVotes weight (cells of full weight) below which the search stops
+   */
+  static List<EdgeLine> find(EdgeMap edges, int most, double leastVotes) {
+    LineHough hough = new LineHough(edges);
+    hough.voteAll();
+    List<EdgeLine> lines = new ArrayList<>();
+    for (int tries = 0; tries < 3 * most && lines.size() < most; tries++) {
+      int peak = hough.peak();
+      if (hough.smoothed(peak) < leastVotes) {
+        break;
+      }
+      EdgeLine line = hough.takeLine(peak);
+      if (line != null) {
+        lines.add(line);
+      }
+    }
+    return lines;
+  }
+
+  private void voteAll() {
+    for (int y = 0; y < edges.height; y++) {
+      for (int x = 0; x < edges.width; x++) {
+        if (edges.weight[y * edges.width + x] > 0) {
+          vote(x, y, 1);
+        }
+      }
+    }
+  }
+
+  private void vote(int x, int y, int sign) {
+    int i = y * edges.width + x;
+    int middle = (int) Math.round(edges.normal[i] * ANGLES / Math.PI);
+    for (int d = -SPREAD; d <= SPREAD; d++) {
+      int a = middle + d;
+      int flip = 1;
+      if (a < 0) {
+        a += ANGLES;
+        flip = -1;
+      } else if (a >= ANGLES) {
+        a -= ANGLES;
+        flip = -1;
+      }
+      double rho = (x + 0.5) * cos[a] + (y + 0.5) * sin[a];
+      votes[a * (2 * reach + 1) + reach + (int) Math.round(rho)] += sign * edges.weight[i];
+    }
+  }
+
+  private int peak() {
+    int best = 1;
+    for (int i = 1; i < votes.length - 1; i++) {
+      if (votes[i] > 0 && smoothed(i) > smoothed(best)) {
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  /** A line that falls between two offsets shares its votes: count both neighbours. */
+  private double smoothed(int i) {
+    return votes[i] + 0.5 * (votes[Math.max(i - 1, 0)] + votes[Math.min(i + 1, votes.length - 1)]);
+  }
+
+  private @org.jspecify.annotations.Nullable EdgeLine takeLine(int peak) {
+    int a = peak / (2 * reach + 1);
+    double offset = peak % (2 * reach + 1) - reach;
+    double[] line = {cos[a], sin[a], offset};
+    for (int round = 0; round < 3; round++) {
+      line = fit(line, round == 0 ? BELONGS + 1 : BELONGS);
+    }
+    double removed = remove(line);
+    if (removed <= 0) {
+      votes[peak] = 0;
+      votes[Math.max(peak - 1, 0)] = 0;
+      votes[Math.min(peak + 1, votes.length - 1)] = 0;
+      return null;
+    }
+    return EdgeLine.along(edges, line[0], line[1], line[2], 2);
+  }
+
+  private double[] fit(double[] line, double width) {
+    double sum = 0;
+    double sx = 0;
+    double sy = 0;
+    double sxx = 0;
+    double sxy = 0;
+    double syy = 0;
+    double normal = StrictMath.atan2(line[1], line[0]);
+    for (int y = 0; y < edges.height; y++) {
+      for (int x = 0; x < edges.width; x++) {
+        int i = y * edges.width + x;
+        if (!belongs(i, x, y, line, normal, width)) {
+          continue;
+        }
+        double w = edges.weight[i];
+        sum += w;
+        sx += w * (x + 0.5);
+        sy += w * (y + 0.5);
+        sxx += w * (x + 0.5) * (x + 0.5);
+        sxy += w * (x + 0.5) * (y + 0.5);
+        syy += w * (y + 0.5) * (y + 0.5);
+      }
+    }
+    if (sum < 3) {
+      return line;
+    }
+    double mx = sx / sum;
+    double my = sy / sum;
+    double cxx = sxx / sum - mx * mx;
+    double cxy = sxy / sum - mx * my;
+    double cyy = syy / sum - my * my;
+    double direction = 0.5 * StrictMath.atan2(2 * cxy, cxx - cyy);
+    double nx = -StrictMath.sin(direction);
+    double ny = StrictMath.cos(direction);
+    if (nx * line[0] + ny * line[1] < 0) {
+      nx = -nx;
+      ny = -ny;
+    }
+    return new double[] {nx, ny, nx * mx + ny * my};
+  }
+
+  private boolean belongs(int i, int x, int y, double[] line, double normal, double width) {
+    return edges.weight[i] > 0
+        && !taken[i]
+        && Math.abs(line[0] * (x + 0.5) + line[1] * (y + 0.5) - line[2]) < width
+        && EdgeLine.angleBetween(edges.normal[i], normal) < 0.2;
+  }
+
+  private double remove(double[] line) {
+    double removed = 0;
+    double normal = StrictMath.atan2(line[1], line[0]);
+    for (int y = 0; y < edges.height; y++) {
+      for (int x = 0; x < edges.width; x++) {
+        int i = y * edges.width + x;
+        if (belongs(i, x, y, line, normal, BELONGS)) {
+          vote(x, y, -1);
+          taken[i] = true;
+          removed += edges.weight[i];
+        }
+      }
+    }
+    return removed;
+  }
+}

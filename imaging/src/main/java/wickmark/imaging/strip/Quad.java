@@ -1,0 +1,87 @@
+package wickmark.imaging.strip;
+
+/**
+ * Four corners in order around the figure (clockwise on the screen), in cells of the shrunken photo
+ * or in photo pixels as the user says; side i runs from corner i to corner i + 1.
+ */
+record Quad(double[] x, double[] y) {
+  Quad {
+    if (x.length != 4 || y.length != 4) {
+      throw new IllegalArgumentException("a quad has four corners");
+    }
+  }
+
+  double area() {
+    double sum = 0;
+    for (int i = 0; i < 4; i++) {
+      int j = (i + 1) % 4;
+      sum += x[i] * y[j] - x[j] * y[i];
+    }
+    return sum / 2;
+  }
+
+  double side(int i) {
+    int j = (i + 1) % 4;
+    return Math.hypot(x[j] - x[i], y[j] - y[i]);
+  }
+
+  double perimeter() {
+    return side(0) + side(1) + side(2) + side(3);
+  }
+
+  boolean isConvexClockwise() {
+    for (int i = 0; i < 4; i++) {
+      int j = (i + 1) % 4;
+      int k = (i + 2) % 4;
+      double cross = (x[j] - x[i]) * (y[k] - y[j]) - (y[j] - y[i]) * (x[k] - x[j]);
+      if (cross <= 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  boolean contains(double px, double py) {
+    for (int i = 0; i < 4; i++) {
+      int j = (i + 1) % 4;
+      if ((x[j] - x[i]) * (py - y[i]) - (y[j] - y[i]) * (px - x[i]) < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  Quad scaled(double factor) {
+    double[] sx = new double[4];
+    double[] sy = new double[4];
+    for (int i = 0; i < 4; i++) {
+      sx[i] = x[i] * factor;
+      sy[i] = y[i] * factor;
+    }
+    return new Quad(sx, sy);
+  }
+
+  /** Share of the smaller figure that lies in the other, by a grid of points. */
+  double overlap(Quad other) {
+    Quad small = area() < other.area() ? this : other;
+    Quad large = small == this ? other : this;
+    int inside = 0;
+    int n = 12;
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        double u = (i + 0.5) / n;
+        double v = (j + 0.5) / n;
+        double px = bilinear(small.x, u, v);
+        double py = bilinear(small.y, u, v);
+        if (large.contains(px, py)) {
+          inside++;
+        }
+      }
+    }
+    return inside / (double) (n * n);
+  }
+
+  private static double bilinear(double[] c, double u, double v) {
+    return (1 - v) * ((1 - u) * c[0] + u * c[1]) + v * ((1 - u) * c[3] + u * c[2]);
+  }
+}

@@ -1,0 +1,144 @@
+package wickmark.imaging.strip;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Puts lines together to quadrilaterals and ranks them by how well their sides are seen as edges: a
+ * side must be supported between its corners, and a true corner is where the edge ends.
+ */
+final class QuadSearch {
+  /** Greatest angle between opposite sides, radians: perspective up to 30° of tilt. */
+  private static final double OPPOSITE = 0.42;
+
+  /** Least angle between neighbouring sides, radians. */
+  private static final double NEIGHBOURS = 1.0;
+
+  /** Least area as a part of the picture's: six strips on one scan still pass. */
+  private static final double LEAST_AREA = 0.012;
+
+  /** Least length of a side, cells. */
+  private static final double LEAST_SIDE = 24;
+
+  /** Least mean support of any side. */
+  private static final double LEAST_SUPPORT = 0.22;
+
+  private final List<EdgeLine> lines;
+  private final int width;
+  private final int height;
+  private final List<Scored> found = new ArrayList<>();
+
+  /** A quad with its edge support, 0 to 1. */
+  record Scored(Quad quad, double support) {}
+
+  private QuadSearch(List<EdgeLine> lines, int width, int height) {
+    this.lines = lines;
+    this.width = width;
+    this.height = height;
+  }
+
+  static List<Scored> best(List<EdgeLine> lines, int width, int height, int most) {
+    QuadSearch search = new QuadSearch(lines, width, height);
+    search.enumerate();
+    search.found.sort(Comparator.comparingDouble(Scored::support).reversed());
+    return search.found.size() > most
+        ? new ArrayList<>(search.found.subList(0, most))
+        : search.found;
+  }
+
+  private void enumerate() {
+    List<int[]> pairs = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      for (int j = i + 1; j < lines.size(); j++) {
+        if (angle(lines.get(i), lines.get(j)) < OPPOSITE) {
+          pairs.add(new int[] {i, j});
+        }
+      }
+    }
+    for (int p = 0; p < pairs.size(); p++) {
+      for (int q = p + 1; q < pairs.size(); q++) {
+        int[] a = pairs.get(p);
+        int[] b = pairs.get(q);
+        if (angle(lines.get(a[0]), lines.get(b[0])) > NEIGHBOURS
+            && angle(lines.get(a[1]), lines.get(b[1])) > NEIGHBOURS) {
+          consider(lines.get(a[0]), lines.get(b[0]), lines.get(a[1]), lines.get(b[1]));
+        }
+      }
+    }
+  }
+
+  private static double angle(EdgeLine a, EdgeLine b) {
+    return EdgeLine.angleBetween(
+        StrictMath.atan2(a.ny, a.nx), StrictMath.atan2(b.ny, b.nx));
+  }
+
+  private void consider(EdgeLine one, EdgeLine two, EdgeLine three, EdgeLine four) {
+    EdgeLine[] side = {one, two, three, four};
+    double[] x = new double[4];
+    double[] y = new double[4];
+    double margin = 0.03 * Math.max(width, height);
+    for (int i = 0; i < 4; i++) {
+      double[] corner = side[(i + 3) % 4].crossing(side[i]);
+      if (corner == null
+          || corner[0] < -margin
+          || corner[1] < -margin
+          || corner[0] > width + margin
+          || corner[1] > height + margin) {
+        return;
+      }
+      x[i] = corner[0];
+      y[i] = corner[1];
+    }
+    Quad quad = new Quad(x, y);
+    boolean turned = quad.area() < 0;
+    if (turned) {
+      quad = new Quad(reversed(x), reversed(y));
+    }
+    if (quad.area() < LEAST_AREA * width * height || !quad.isConvexClockwise()) {
+      return;
+    }
+    double support = support(side, x, y);
+    if (support > 0) {
+      found.add(new Scored(quad, support));
+    }
+  }
+
+  private static double[] reversed(double[] c) {
+    return new double[] {c[0], c[3], c[2], c[1]};
+  }
+
+  private double support(EdgeLine[] side, double[] x, double[] y) {
+    double sum = 0;
+    double length = 0;
+    int borders = 0;
+    for (int i = 0; i < 4; i++) {
+      int j = (i + 1) % 4;
+      double l = Math.hypot(x[j] - x[i], y[j] - y[i]);
+      if (l < LEAST_SIDE) {
+        return 0;
+      }
+      EdgeLine line = side[i];
+      double from = line.along(x[i], y[i]);
+      double to = line.along(x[j], y[j]);
+      double mean = line.meanSupport(from, to);
+      if (mean < LEAST_SUPPORT) {
+        return 0;
+      }
+      borders += line.border ? 1 : 0;
+      double beyond = line.border ? 0 : beyond(line, from, to, l);
+      sum += l * (mean - 0.35 * beyond);
+      length += l;
+    }
+    return borders > 2 ? 0 : sum / length;
+  }
+
+  /** Support just past the corners, where a side of the paper has ended. */
+  private static double beyond(EdgeLine line, double from, double to, double length) {
+    double step = Math.max(8, 0.12 * length) * Math.signum(to - from);
+    double gap = 3 * Math.signum(to - from);
+    return (line.meanSupport(from - gap - step, from - gap)
+            + line.meanSupport(to + gap, to + gap + step))
+        / 2;
+  }
+}

@@ -1,0 +1,138 @@
+package wickmark.imaging.strip;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.raster.ColourRaster;
+
+/**
+ * Finds sheets of paper in a photo: straight edges (Hough), put together to quadrilaterals, ranked
+ * by edge support and by what lies inside and outside, then followed at finer scale. It does not
+ * know a strip from a ruler or from a blank sheet: later stages tell by what is on the paper.
+ */
+public final class StripFinder {
+  /** Long side of the shrunken picture on which sheets are looked for, cells. */
+  private static final int SEARCH_SIZE = 1000;
+
+  /** Long side of the picture on which sides are followed, cells. */
+  private static final int TRACE_SIZE = 2600;
+
+  private static final int MOST_LINES = 60;
+  private static final int MOST_QUADS = 400;
+
+  private StripFinder() {}
+
+  /**
+   * Returns outlines that do not overlap much, best first.
+   *
+   * @param most how many at the most
+   */
+  public static List<StripOutline> find(Photo photo, int most) {
+    int factor = factorFor(photo, SEARCH_SIZE);
+    ColourRaster small = ColourRaster.shrink(photo, factor);
+    List<Ranked> ranked = rank(small);
+    int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
+    ColourRaster smooth = ColourRaster.shrink(photo, fine).blurred(0.8);
+    ColourRaster coarse = small.blurred(0.8);
+    List<StripOutline> outlines = new ArrayList<>();
+    for (Ranked r : ranked) {
+      if (outlines.size() >= most) {
+        break;
+      }
+      outlines.add(refine(r, coarse, factor, smooth, fine));
+    }
+    return outlines;
+  }
+
+  static int factorFor(Photo photo, int size) {
+    return (int) Math.max(1, Math.round(Math.max(photo.widthPx(), photo.heightPx()) / (double) size));
+  }
+
+  private record Ranked(Quad quad, double score) {}
+
+  private static List<Ranked> rank(ColourRaster small) {
+    EdgeMap edges = EdgeMap.of(small);
+    List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
+    int w = small.width();
+    int h = small.height();
+    double diagonal = Math.hypot(w, h);
+    lines.add(EdgeLine.border(1, 0, 0, 0.3, diagonal));
+    lines.add(EdgeLine.border(1, 0, w, 0.3, diagonal));
+    lines.add(EdgeLine.border(0, 1, 0, 0.3, diagonal));
+    lines.add(EdgeLine.border(0, 1, h, 0.3, diagonal));
+    PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
+    List<Ranked> ranked = new ArrayList<>();
+    for (QuadSearch.Scored s : QuadSearch.best(lines, w, h, MOST_QUADS)) {
+      double size = StrictMath.pow(s.quad().area() / (w * (double) h), 0.3);
+      ranked.add(new Ranked(s.quad(), paper.of(s.quad()) * s.support() * size));
+    }
+    ranked.sort(Comparator.comparingDouble(Ranked::score).reversed());
+    List<Ranked> distinct = new ArrayList<>();
+    for (Ranked r : ranked) {
+      if (distinct.stream().noneMatch(d -> similar(d.quad(), r.quad()))) {
+        distinct.add(r);
+      }
+      if (distinct.size() >= 12) {
+        break;
+      }
+    }
+    return distinct;
+  }
+
+  private static boolean similar(Quad a, Quad b) {
+    double ratio = Math.min(a.area(), b.area()) / Math.max(a.area(), b.area());
+    return a.overlap(b) > 0.95 && ratio > 0.95;
+  }
+
+  private static StripOutline refine(
+      Ranked ranked, ColourRaster coarse, int coarseFactor, ColourRaster fine, int fineFactor) {
+    Quad quad = ranked.quad();
+    SideCurve[] curves = new SideCurve[4];
+    double shortest = Math.min(Math.min(quad.side(0), quad.side(1)), Math.min(quad.side(2), quad.side(3)));
+    for (int i = 0; i < 4; i++) {
+      double[] line = line(quad, i);
+      int samples = (int) Math.max(30, Math.min(160, quad.side(i) / 3));
+      double reach = Math.max(3, Math.min(0.025 * quad.side(i), 0.08 * shortest));
+      SideTracer tracer = new SideTracer(coarse, reach, samples);
+      curves[i] = SideCurve.fit(line, tracer.trace(line[0], line[1], line[2], line[3], null));
+    }
+    double up = coarseFactor / (double) fineFactor;
+    Quad large = quad.scaled(up);
+    for (int i = 0; i < 4; i++) {
+      double[] line = line(large, i);
+      int samples = (int) Math.max(40, Math.min(240, large.side(i) / 4));
+      double[] guess = new double[samples];
+      for (int k = 0; k < samples; k++) {
+        guess[k] = up * curves[i].offsetAt(0.02 + 0.96 * (k + 0.5) / samples);
+      }
+      SideTracer tracer = new SideTracer(fine, Math.max(2.5, 1.6 * up), samples);
+      curves[i] = SideCurve.fit(line, tracer.trace(line[0], line[1], line[2], line[3], guess));
+    }
+    return outline(curves, fineFactor, ranked.score());
+  }
+
+  private static double[] line(Quad quad, int i) {
+    int j = (i + 1) % 4;
+    return new double[] {quad.x()[i], quad.y()[i], quad.x()[j], quad.y()[j]};
+  }
+
+  private static StripOutline outline(SideCurve[] curves, double factor, double score) {
+    List<PhotoPoint> corners = new ArrayList<>();
+    List<List<PhotoPoint>> sides = new ArrayList<>();
+    double variance = 0;
+    for (int i = 0; i < 4; i++) {
+      double[] corner = curves[(i + 3) % 4].cornerWith(curves[i]);
+      corners.add(new PhotoPoint(corner[0] * factor, corner[1] * factor));
+      List<PhotoPoint> side = new ArrayList<>();
+      for (double u : curves[i].places()) {
+        double[] p = curves[i].pointAt(u);
+        side.add(new PhotoPoint(p[0] * factor, p[1] * factor));
+      }
+      sides.add(side);
+      variance += curves[i].sigma() * curves[i].sigma() / 4;
+    }
+    return new StripOutline(corners, sides, Math.sqrt(variance) * factor, score);
+  }
+}
