@@ -86,12 +86,23 @@ final class ExplanationSearch {
     return ranked.get(0);
   }
 
-  /** The best set and those that are as good, without the empty set unless it is the best. */
+  /**
+   * The best set and those that are as good. The empty set is only ever the best; of two sets one
+   * of which holds the other, only the better is given: they are no alternatives.
+   */
   List<ReferenceSet> equallyGood() {
-    double limit = best().cost() + EQUALLY_GOOD;
-    return ranked.stream()
-        .filter(set -> set.cost() <= limit && (!set.fits().isEmpty() || set == best()))
-        .toList();
+    List<ReferenceSet> good = new ArrayList<>();
+    for (ReferenceSet set : ranked) {
+      boolean isNew = good.stream().noneMatch(other -> areNested(set, other));
+      if (good.isEmpty() || (set.cost() <= best().cost() + EQUALLY_GOOD && isNew)) {
+        good.add(set);
+      }
+    }
+    return good;
+  }
+
+  private static boolean areNested(ReferenceSet first, ReferenceSet second) {
+    return first.names().containsAll(second.names()) || second.names().containsAll(first.names());
   }
 
   /** The sets that are worse, best first; the empty set among them. */

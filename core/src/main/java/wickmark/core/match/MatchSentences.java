@@ -57,14 +57,24 @@ final class MatchSentences {
           + ". This strip cannot tell which.";
     }
     List<String> names = search.best().names();
-    String all = search.best().unexplained().isEmpty() ? "" : " and something else";
-    String each =
-        names.size() == 1
-            ? " Every spot of it has a counterpart in "
-            : " Every spot of these has a counterpart in ";
+    boolean isAll = search.best().unexplained().isEmpty();
     String what =
-        names.size() == 1 && all.isEmpty() ? names.get(0) + " alone" : words(names, "and") + all;
-    return name + " is consistent with " + what + "." + each + name + ", in Rf and in colour.";
+        !isAll
+            ? words(names, "and") + " together with something else"
+            : names.size() == 1 ? names.get(0) + " alone" : words(names, "and");
+    return name
+        + " is consistent with "
+        + what
+        + ". Every spot of "
+        + (names.size() == 1 ? "it" : "these")
+        + (hasPale() ? " that is strong enough to be seen" : "")
+        + " has a counterpart in "
+        + name
+        + ", in Rf and in colour.";
+  }
+
+  private boolean hasPale() {
+    return search.best().fits().stream().anyMatch(fit -> !fit.missing().isEmpty());
   }
 
   private List<String> unexplained() {
@@ -89,22 +99,25 @@ final class MatchSentences {
   /** Why no reference accounts for a spot: what is nearest to it. */
   private String whyNot(SpotSignature spot) {
     SpotPair nearest = null;
-    String reference = "";
+    ReferenceFit owner = null;
     for (ReferenceFit fit : search.fits()) {
       for (SpotSignature own : fit.reference().moved()) {
         SpotPair pair = SpotPair.of(spot, own, settings);
-        if (nearest == null || pair.cost() < nearest.cost()) {
+        boolean tells = pair.fitsInRf() || pair.isOfOneName();
+        if (tells && (nearest == null || pair.cost() < nearest.cost())) {
           nearest = pair;
-          reference = fit.reference().name();
+          owner = fit;
         }
       }
     }
-    if (nearest == null || !(nearest.fitsInRf() || nearest.fitsInColour())) {
+    if (nearest == null || owner == null) {
       return "no reference has such a dye.";
     }
-    String where = "spot " + nearest.reference().number() + " of " + reference;
+    String where = "spot " + nearest.reference().number() + " of " + owner.reference().name();
     if (nearest.fits()) {
-      return where + " would fit, but other spots of " + reference + " are missing.";
+      return owner.isPossible()
+          ? where + " would fit, but has a better counterpart."
+          : where + " would fit, but not every spot of that reference is here.";
     }
     if (nearest.fitsInRf()) {
       return where + " travels as far but is of another colour (" + colours(nearest) + ").";
@@ -228,7 +241,7 @@ final class MatchSentences {
 
   private static Optional<SpotPair> nearest(List<SpotPair> pairs, boolean inRf) {
     return pairs.stream()
-        .filter(pair -> inRf ? pair.fitsInRf() : pair.fitsInColour())
+        .filter(pair -> inRf ? pair.fitsInRf() : pair.isOfOneName())
         .min(Comparator.comparingDouble(SpotPair::cost));
   }
 

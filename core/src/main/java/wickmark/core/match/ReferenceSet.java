@@ -9,6 +9,9 @@ record ReferenceSet(List<ReferenceFit> fits, List<SpotSignature> unexplained, do
   /** Cost of one more reference: of two sets that fit alike the smaller is to be preferred. */
   private static final double REFERENCE = 1;
 
+  /** Cost of a spot that nothing explains: where a pair fits at all, it saves as much. */
+  private static final double UNEXPLAINED = SpotPair.LIMIT + REFERENCE;
+
   ReferenceSet {
     fits = List.copyOf(fits);
     unexplained = List.copyOf(unexplained);
@@ -21,7 +24,7 @@ record ReferenceSet(List<ReferenceFit> fits, List<SpotSignature> unexplained, do
         unexplained.add(spot);
       }
     }
-    double cost = unexplained.size() * SpotPair.LIMIT;
+    double cost = unexplained.size() * UNEXPLAINED;
     for (ReferenceFit fit : fits) {
       cost += REFERENCE + fit.cost();
     }

@@ -14,7 +14,7 @@ import wickmark.core.rf.RetardationFactor;
 record ShortRun(double factor, ReferenceSet set) {
 
   /** A factor nearer to 1 than this is the usual spread between lanes. */
-  private static final double LEAST_CHANGE = 0.04;
+  private static final double LEAST_CHANGE = 0.06;
 
   private static final double SMALLEST = 0.5;
   private static final double LARGEST = 1.5;
@@ -32,13 +32,14 @@ record ShortRun(double factor, ReferenceSet set) {
       ReferenceSet asItIs) {
     ShortRun best = null;
     for (double factor : candidates(unknown, references, settings)) {
-      LaneSignature stretched = stretched(unknown, factor);
-      ReferenceSet set = new ExplanationSearch(stretched, references, settings).best();
+      ReferenceSet rough = explain(unknown, factor, references, settings);
+      double refined = factor * meanRatio(rough);
+      ReferenceSet set = explain(unknown, refined, references, settings);
       if (set.cost() > asItIs.cost() - LEAST_SAVING || span(set) < LEAST_SPAN) {
         continue;
       }
       if (best == null || set.cost() < best.set().cost()) {
-        best = new ShortRun(factor, set);
+        best = new ShortRun(refined, set);
       }
     }
     return Optional.ofNullable(best);
@@ -61,6 +62,27 @@ record ShortRun(double factor, ReferenceSet set) {
       }
     }
     return factors;
+  }
+
+  private static ReferenceSet explain(
+      LaneSignature unknown,
+      double factor,
+      List<LaneSignature> references,
+      MatchSettings settings) {
+    return new ExplanationSearch(stretched(unknown, factor), references, settings).best();
+  }
+
+  /** Rf of the unknown's explained spots over that of the references': sum over sum. */
+  private static double meanRatio(ReferenceSet set) {
+    double unknown = 0;
+    double reference = 0;
+    for (ReferenceFit fit : set.fits()) {
+      for (SpotPair pair : fit.pairs()) {
+        unknown += pair.unknown().rf().value();
+        reference += pair.reference().rf().value();
+      }
+    }
+    return reference > 0 && unknown > 0 ? unknown / reference : 1;
   }
 
   private static LaneSignature stretched(LaneSignature unknown, double factor) {

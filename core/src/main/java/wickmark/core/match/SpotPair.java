@@ -1,6 +1,7 @@
 package wickmark.core.match;
 
 import wickmark.core.chromatogram.SpotFlag;
+import wickmark.core.colour.ColourName;
 import wickmark.core.colour.DyeAbsorbance;
 
 /**
@@ -29,8 +30,12 @@ record SpotPair(
   /** By how much an overlapping spot's colour is less certain. */
   private static final double OVERLAP_COLOUR = 2;
 
-  /** Part of its half height by which a spot pressed against another may seem to have moved. */
-  private static final double OVERLAP_SHIFT = 0.15;
+  /**
+   * Part of its half height by which the centre of a spot may lie elsewhere than that of the same
+   * dye in another lane, if another spot presses against it or if it tails: tails grow with the
+   * amount of dye.
+   */
+  private static final double UNEVEN_SHIFT = 0.15;
 
   static SpotPair of(SpotSignature unknown, SpotSignature reference, MatchSettings settings) {
     double difference = unknown.rf().value() - reference.rf().value();
@@ -38,7 +43,7 @@ record SpotPair(
     double variance = settings.repeatability() * settings.repeatability();
     for (SpotSignature spot : new SpotSignature[] {unknown, reference}) {
       double own = spot.rf().standardUncertainty();
-      double shift = overlapped(spot) ? OVERLAP_SHIFT * spot.halfHeight() : 0;
+      double shift = isUneven(spot) ? UNEVEN_SHIFT * spot.halfHeight() : 0;
       variance += own * own + shift * shift;
     }
     double colour =
@@ -57,6 +62,10 @@ record SpotPair(
     return spot.flags().contains(SpotFlag.OVERLAPPED);
   }
 
+  private static boolean isUneven(SpotSignature spot) {
+    return overlapped(spot) || spot.flags().contains(SpotFlag.TAILING);
+  }
+
   double cost() {
     return (rfDeviations * rfDeviations + colourDeviations * colourDeviations) / 2;
   }
@@ -71,5 +80,10 @@ record SpotPair(
 
   boolean fitsInColour() {
     return colourDeviations * colourDeviations / 2 <= LIMIT;
+  }
+
+  /** Says whether a person would call both by the same colour, too. */
+  boolean isOfOneName() {
+    return fitsInColour() && ColourName.of(unknown.colour()) == ColourName.of(reference.colour());
   }
 }
