@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import wickmark.core.uncertainty.Decimals;
-import wickmark.core.uncertainty.Measured;
 
 /** Measures one lane: numbers its spots from the front down and notes what is doubtful. */
 final class LaneMeasurement {
@@ -41,22 +40,21 @@ final class LaneMeasurement {
   }
 
   private Lane measure() {
-    List<SpotEvidence> kept = new ArrayList<>();
+    List<Integer> kept = new ArrayList<>();
     List<Integer> leftOut = new ArrayList<>();
     for (int i = 0; i < evidence.spots().size(); i++) {
-      SpotEvidence spot = evidence.spots().get(i);
-      if (isWhollyOutside(spot)) {
-        leftOut.add(i);
-      } else {
-        kept.add(spot);
-      }
+      (isWhollyOutside(evidence.spots().get(i)) ? leftOut : kept).add(i);
     }
-    kept.sort(Comparator.comparingDouble((SpotEvidence s) -> s.centre(centre).along()).reversed());
+    kept.sort(Comparator.comparingDouble(this::along).reversed());
     List<Spot> spots = new ArrayList<>();
-    for (SpotEvidence spot : kept) {
-      spots.add(spot(spots.size() + 1, spot));
+    for (int index : kept) {
+      spots.add(spot(spots.size() + 1, index));
     }
     return new Lane(evidence.name(), evidence.role(), ruler.frontDistance(), spots, leftOut);
+  }
+
+  private double along(int index) {
+    return evidence.spots().get(index).centre(centre).along();
   }
 
   private boolean isWhollyOutside(SpotEvidence spot) {
@@ -81,10 +79,10 @@ final class LaneMeasurement {
     return true;
   }
 
-  private Spot spot(int number, SpotEvidence spot) {
+  private Spot spot(int number, int index) {
+    SpotEvidence spot = evidence.spots().get(index);
     Place counting = spot.centre(centre);
     noteBeyondLines(number, spot, counting);
-    Measured middle = ruler.distance(spot.middle());
     Spot.Factors factors =
         new Spot.Factors(
             centre,
@@ -94,10 +92,11 @@ final class LaneMeasurement {
     noteCentres(number, factors);
     return new Spot(
         number,
+        index,
         spot,
         new Spot.Distances(
             ruler.distance(spot.centroid()),
-            middle,
+            ruler.distance(spot.middle()),
             ruler.distance(spot.densest()),
             ruler.distanceOf(spot.extent().topAlong()),
             ruler.distanceOf(spot.extent().bottomAlong())),

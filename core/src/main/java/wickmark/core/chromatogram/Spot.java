@@ -8,6 +8,7 @@ import wickmark.core.uncertainty.UncertaintyBudget;
  * One separated spot.
  *
  * @param number 1 is the one nearest the front
+ * @param evidenceIndex its place in {@link LaneEvidence#spots}, from 0
  * @param evidence what was found of it
  * @param distances from the baseline, in the strip's unit of length
  * @param factors Rf by each definition of the centre
@@ -16,6 +17,7 @@ import wickmark.core.uncertainty.UncertaintyBudget;
  */
 public record Spot(
     int number,
+    int evidenceIndex,
     SpotEvidence evidence,
     Distances distances,
     Factors factors,
