@@ -43,21 +43,20 @@ public record RunRecord(
    * @param relativeUncertainty standard uncertainty of the scale over the scale
    */
   public record Scale(
-      String source,
-      @Nullable Double millimetresPerPixel,
-      @Nullable Double relativeUncertainty) {}
+      String source, @Nullable Double millimetresPerPixel, @Nullable Double relativeUncertainty) {}
 
   /**
    * Where the strip lies.
    *
-   * @param cornersPx top-left, top-right, bottom-right, bottom-left of the strip, the baseline's end
-   *     being the bottom
+   * @param cornersPx top-left, top-right, bottom-right, bottom-left of the strip, the baseline's
+   *     end being the bottom
    * @param pictureToStrip homography, row by row, from photo pixels to strip coordinates: x right
    *     along the baseline, y up from it; millimetres where the scale is known, otherwise in units
    *     of the strip's height
    * @param confidence how sure the outline is, 0 to 1
    */
-  public record Strip(List<List<Double>> cornersPx, List<Double> pictureToStrip, double confidence) {}
+  public record Strip(
+      List<List<Double>> cornersPx, List<Double> pictureToStrip, double confidence) {}
 
   /** The pencil line, by its two ends. */
   public record Baseline(List<List<Double>> endsPx, double confidence) {}

@@ -1,0 +1,102 @@
+package wickmark.core.match;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import wickmark.core.chromatogram.Chromatogram;
+import wickmark.core.chromatogram.LaneRole;
+
+/** Explains the unknowns of a strip by its references. */
+public final class Identification {
+  private Identification() {}
+
+  /** Returns a reading for each unknown, from left to right. */
+  public static List<UnknownReading> of(Chromatogram strip, MatchSettings settings) {
+    return of(strip.lanes().stream().map(LaneSignature::of).toList(), settings);
+  }
+
+  /** Returns a reading for each unknown, in the order of the lanes. */
+  public static List<UnknownReading> of(List<LaneSignature> lanes, MatchSettings settings) {
+    MatchSettings learnt = Repeatability.learn(lanes, settings);
+    List<LaneSignature> references = withRole(lanes, LaneRole.REFERENCE);
+    List<UnknownReading> readings = new ArrayList<>();
+    for (LaneSignature unknown : withRole(lanes, LaneRole.UNKNOWN)) {
+      readings.add(read(unknown, references, learnt));
+    }
+    return readings;
+  }
+
+  private static List<LaneSignature> withRole(List<LaneSignature> lanes, LaneRole role) {
+    return lanes.stream().filter(lane -> lane.role() == role).toList();
+  }
+
+  private static UnknownReading read(
+      LaneSignature unknown, List<LaneSignature> references, MatchSettings settings) {
+    ExplanationSearch search = new ExplanationSearch(unknown, references, settings);
+    MatchSentences sentences = new MatchSentences(unknown, search, settings);
+    return ShortRun.find(unknown, references, settings, search.best())
+        .map(run -> withoutMatch(unknown, run, sentences))
+        .orElseGet(() -> withMatch(unknown, search, sentences));
+  }
+
+  private static UnknownReading withoutMatch(
+      LaneSignature unknown, ShortRun run, MatchSentences sentences) {
+    return new UnknownReading(
+        unknown.name(),
+        List.of(),
+        numbers(unknown.moved()),
+        List.of(),
+        OptionalDouble.empty(),
+        OptionalDouble.of(run.factor()),
+        List.of(sentences.ofShortRun(run)));
+  }
+
+  private static UnknownReading withMatch(
+      LaneSignature unknown, ExplanationSearch search, MatchSentences sentences) {
+    List<UnknownReading.Explanation> explanations = new ArrayList<>();
+    for (ReferenceSet set : search.equallyGood()) {
+      if (!set.fits().isEmpty()) {
+        explanations.add(explanation(set, search.probability(set)));
+      }
+    }
+    return new UnknownReading(
+        unknown.name(),
+        explanations,
+        numbers(search.best().unexplained()),
+        sentences.ruledOut(),
+        timesLikelier(search),
+        OptionalDouble.empty(),
+        sentences.findings());
+  }
+
+  private static UnknownReading.Explanation explanation(ReferenceSet set, double score) {
+    List<UnknownReading.Match> matches = new ArrayList<>();
+    for (ReferenceFit fit : set.fits()) {
+      for (SpotPair pair : fit.pairs()) {
+        matches.add(
+            new UnknownReading.Match(
+                pair.unknown().number(),
+                fit.reference().name(),
+                pair.reference().number(),
+                pair.rfDifference(),
+                pair.colourDifference()));
+      }
+    }
+    return new UnknownReading.Explanation(List.copyOf(new TreeSet<>(set.names())), score, matches);
+  }
+
+  private static OptionalDouble timesLikelier(ExplanationSearch search) {
+    List<ReferenceSet> others = search.others();
+    if (others.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    List<ReferenceSet> good = search.equallyGood();
+    double gap = others.get(0).cost() - good.get(good.size() - 1).cost();
+    return OptionalDouble.of(StrictMath.exp(gap));
+  }
+
+  private static List<Integer> numbers(List<SpotSignature> spots) {
+    return spots.stream().map(SpotSignature::number).toList();
+  }
+}

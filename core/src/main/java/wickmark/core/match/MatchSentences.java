@@ -1,0 +1,291 @@
+package wickmark.core.match;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import wickmark.core.colour.ColourName;
+import wickmark.core.uncertainty.Decimals;
+
+/** Says in words what a search has found, so that a student understands it. */
+final class MatchSentences {
+  private final LaneSignature unknown;
+  private final ExplanationSearch search;
+  private final MatchSettings settings;
+
+  MatchSentences(LaneSignature unknown, ExplanationSearch search, MatchSettings settings) {
+    this.unknown = unknown;
+    this.search = search;
+    this.settings = settings;
+  }
+
+  List<String> findings() {
+    List<String> findings = new ArrayList<>();
+    findings.add(main());
+    findings.addAll(unexplained());
+    findings.addAll(notNeeded());
+    search.best().fits().stream()
+        .map(this::tooPale)
+        .flatMap(Optional::stream)
+        .forEach(findings::add);
+    next().ifPresent(findings::add);
+    if (!search.best().fits().isEmpty()) {
+      findings.add(
+          "One solvent cannot tell apart dyes that travel alike: the same colour at the same Rf is "
+              + "no proof that it is the same dye.");
+    }
+    return findings;
+  }
+
+  private String main() {
+    String name = unknown.name();
+    if (unknown.moved().isEmpty()) {
+      return "Lane " + name + " has no spot that could be compared.";
+    }
+    if (search.best().fits().isEmpty()) {
+      return search.fits().isEmpty()
+          ? "There is no reference on this strip to compare " + name + " with."
+          : "No reference explains " + name + ": none has all of its spots in it.";
+    }
+    List<ReferenceSet> good = search.equallyGood();
+    if (good.size() > 1) {
+      List<String> sets = good.stream().map(set -> words(set.names(), "and")).toList();
+      return name
+          + " can be explained in more than one way, equally well: "
+          + String.join("; or ", sets)
+          + ". This strip cannot tell which.";
+    }
+    List<String> names = search.best().names();
+    boolean isAll = search.best().unexplained().isEmpty();
+    String what =
+        !isAll
+            ? words(names, "and") + " together with something else"
+            : names.size() == 1 ? names.get(0) + " alone" : words(names, "and");
+    return name
+        + " is consistent with "
+        + what
+        + ". Every spot of "
+        + (names.size() == 1 ? "it" : "these")
+        + (hasPale() ? " that is strong enough to be seen" : "")
+        + " has a counterpart in "
+        + name
+        + ", in Rf and in colour.";
+  }
+
+  private boolean hasPale() {
+    return search.best().fits().stream().anyMatch(fit -> !fit.missing().isEmpty());
+  }
+
+  private List<String> unexplained() {
+    List<String> sentences = new ArrayList<>();
+    if (search.fits().isEmpty()) {
+      return sentences;
+    }
+    for (SpotSignature spot : search.best().unexplained()) {
+      sentences.add(
+          "Spot "
+              + spot.number()
+              + " of "
+              + unknown.name()
+              + " ("
+              + look(spot)
+              + ") is not explained: "
+              + whyNot(spot));
+    }
+    return sentences;
+  }
+
+  /** Why no reference accounts for a spot: what is nearest to it. */
+  private String whyNot(SpotSignature spot) {
+    SpotPair nearest = null;
+    ReferenceFit owner = null;
+    for (ReferenceFit fit : search.fits()) {
+      for (SpotSignature own : fit.reference().moved()) {
+        SpotPair pair = SpotPair.of(spot, own, settings);
+        boolean tells = pair.fitsInRf() || pair.isOfOneName();
+        if (tells && (nearest == null || pair.cost() < nearest.cost())) {
+          nearest = pair;
+          owner = fit;
+        }
+      }
+    }
+    if (nearest == null || owner == null) {
+      return "no reference has such a dye.";
+    }
+    String where = "spot " + nearest.reference().number() + " of " + owner.reference().name();
+    if (nearest.fits()) {
+      return owner.isPossible()
+          ? where + " would fit, but has a better counterpart."
+          : where + " would fit, but not every spot of that reference is here.";
+    }
+    if (nearest.fitsInRf()) {
+      return where + " travels as far but is of another colour (" + colours(nearest) + ").";
+    }
+    return where
+        + " has the colour but travels to Rf "
+        + nearest.reference().rf().text()
+        + ", not "
+        + spot.rf().text()
+        + ".";
+  }
+
+  /** References that fit but add nothing to the explanation. */
+  private List<String> notNeeded() {
+    List<String> sentences = new ArrayList<>();
+    if (search.best().fits().isEmpty()) {
+      return sentences;
+    }
+    for (String name : namesOf(search.fits().stream().filter(this::isNotNeeded).toList())) {
+      sentences.add(
+          name
+              + " cannot be ruled out: all its spots coincide with spots that are explained "
+              + "without it.");
+    }
+    return sentences;
+  }
+
+  private boolean isNotNeeded(ReferenceFit fit) {
+    return fit.isPossible() && !isUsed(fit) && isCovered(fit);
+  }
+
+  private boolean isUsed(ReferenceFit fit) {
+    return search.equallyGood().stream()
+        .anyMatch(set -> set.names().contains(fit.reference().name()));
+  }
+
+  private boolean isCovered(ReferenceFit fit) {
+    return fit.pairs().stream()
+        .allMatch(pair -> search.best().fits().stream().anyMatch(f -> f.explains(pair.unknown())));
+  }
+
+  private Optional<String> tooPale(ReferenceFit fit) {
+    if (fit.missing().isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> spots = fit.missing().stream().map(this::look).toList();
+    return Optional.of(
+        "Of "
+            + fit.reference().name()
+            + " no counterpart was seen of "
+            + words(spots, "and")
+            + ": so little of it would be in "
+            + unknown.name()
+            + " that it may be too pale to see.");
+  }
+
+  private Optional<String> next() {
+    List<ReferenceSet> others =
+        search.others().stream().filter(set -> !set.fits().isEmpty()).toList();
+    if (search.best().fits().isEmpty() || others.isEmpty()) {
+      return Optional.empty();
+    }
+    double times = StrictMath.exp(others.get(0).cost() - search.best().cost());
+    String figure = times > 1000 ? "more than 1000" : "about " + Decimals.text(times, 0);
+    return Optional.of(
+        "The next best explanation, "
+            + words(others.get(0).names(), "and")
+            + ", is "
+            + figure
+            + " times less likely.");
+  }
+
+  /** The references that cannot be in the unknown, in the order of the lanes. */
+  List<UnknownReading.RuledOut> ruledOut() {
+    List<UnknownReading.RuledOut> ruledOut = new ArrayList<>();
+    for (ReferenceFit fit : search.fits()) {
+      String name = fit.reference().name();
+      boolean repeatFits =
+          search.fits().stream().anyMatch(f -> f.reference().name().equals(name) && f.isPossible());
+      boolean said = ruledOut.stream().anyMatch(other -> other.reference().equals(name));
+      if (!repeatFits && !said) {
+        ruledOut.add(new UnknownReading.RuledOut(name, reason(fit)));
+      }
+    }
+    return ruledOut;
+  }
+
+  private String reason(ReferenceFit fit) {
+    Optional<SpotSignature> strongest =
+        fit.missing().stream().max(Comparator.comparingDouble(SpotSignature::peakAbsorbance));
+    if (strongest.isEmpty()) {
+      return "it has no spot that could be compared";
+    }
+    SpotSignature missing = strongest.get();
+    List<SpotPair> pairs =
+        unknown.moved().stream().map(spot -> SpotPair.of(spot, missing, settings)).toList();
+    String head = "its spot " + missing.number() + " (" + look(missing) + ") has no counterpart: ";
+    Optional<SpotPair> sameRf = nearest(pairs, true);
+    Optional<SpotPair> sameColour = nearest(pairs, false);
+    if (sameRf.isPresent()) {
+      return head
+          + "spot "
+          + sameRf.get().unknown().number()
+          + " of "
+          + unknown.name()
+          + " travels as far but is of another colour ("
+          + colours(sameRf.get())
+          + ")";
+    }
+    if (sameColour.isPresent()) {
+      return head
+          + "the nearest of its colour in "
+          + unknown.name()
+          + ", spot "
+          + sameColour.get().unknown().number()
+          + ", is at Rf "
+          + sameColour.get().unknown().rf().text();
+    }
+    return head + unknown.name() + " has nothing of its colour, and nothing at its height";
+  }
+
+  private static Optional<SpotPair> nearest(List<SpotPair> pairs, boolean inRf) {
+    return pairs.stream()
+        .filter(pair -> inRf ? pair.fitsInRf() : pair.isOfOneName())
+        .min(Comparator.comparingDouble(SpotPair::cost));
+  }
+
+  String ofShortRun(ShortRun run) {
+    boolean isShorter = run.factor() < 1;
+    return "In lane "
+        + unknown.name()
+        + " the colours of "
+        + words(run.set().names(), "and")
+        + " come back, but all its distances are "
+        + (isShorter ? "shorter" : "longer")
+        + " by the same factor, "
+        + Decimals.text(run.factor(), 2)
+        + ": the lane seems to have run "
+        + (isShorter ? "short" : "too far")
+        + ". No match is claimed; run it again beside the references.";
+  }
+
+  private String colours(SpotPair pair) {
+    String own = ColourName.of(pair.unknown().colour()).word();
+    String other = ColourName.of(pair.reference().colour()).word();
+    String difference =
+        "colour difference " + Decimals.text(pair.colourDifference(), 0) + " at like depth";
+    return own.equals(other)
+        ? "another shade of " + own + ", " + difference
+        : own + " against " + other + ", " + difference;
+  }
+
+  private String look(SpotSignature spot) {
+    return ColourName.of(spot.colour()).word() + ", Rf " + spot.rf().text();
+  }
+
+  private static List<String> namesOf(List<ReferenceFit> fits) {
+    return List.copyOf(new TreeSet<>(fits.stream().map(fit -> fit.reference().name()).toList()));
+  }
+
+  private static String words(List<String> words, String last) {
+    if (words.size() == 1) {
+      return words.get(0);
+    }
+    return String.join(", ", words.subList(0, words.size() - 1))
+        + " "
+        + last
+        + " "
+        + words.get(words.size() - 1);
+  }
+}

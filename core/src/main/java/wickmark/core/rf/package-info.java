@@ -1,0 +1,5 @@
+/** The retardation factor, and how it is printed. */
+@NullMarked
+package wickmark.core.rf;
+
+import org.jspecify.annotations.NullMarked;

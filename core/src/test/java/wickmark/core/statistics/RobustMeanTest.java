@@ -1,0 +1,34 @@
+package wickmark.core.statistics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class RobustMeanTest {
+
+  // Algorithm A of ISO 13528:2015, C.3, iterated independently on seven values whose plain mean
+  // 5.79
+  // and standard deviation 1.94 are pulled by one of them.
+  @Test
+  void isHardlyMovedByAnOutlier() {
+    RobustMean robust = RobustMean.of(List.of(4.5, 4.9, 5.6, 4.2, 6.2, 5.2, 9.9));
+
+    assertThat(robust.mean()).isCloseTo(5.3865, within(1e-4));
+    assertThat(robust.standardDeviation()).isCloseTo(1.1460, within(1e-4));
+  }
+
+  @Test
+  void isTheMedianWhereMostValuesAreEqual() {
+    RobustMean robust = RobustMean.of(List.of(33.0, 33.0, 33.0, 33.0, 3.3));
+
+    assertThat(robust.mean()).isEqualTo(33);
+    assertThat(robust.standardDeviation()).isZero();
+  }
+
+  @Test
+  void ofOneValueIsThatValue() {
+    assertThat(RobustMean.of(List.of(7.0))).isEqualTo(new RobustMean(1, 7, 0));
+  }
+}
