@@ -9,7 +9,9 @@ import java.util.Optional;
 final class EmbeddedProfile {
   private EmbeddedProfile() {}
 
-  /** Returns an RGB profile other than Java's own sRGB; other colour spaces are converted already. */
+  /**
+   * Returns an RGB profile other than Java's own sRGB; other colour spaces are converted already.
+   */
   static Optional<byte[]> in(BufferedImage image) {
     ColorSpace space = image.getColorModel().getColorSpace();
     if (space.isCS_sRGB()

@@ -119,8 +119,7 @@ final class ExifReading {
     return unit == 0 ? Optional.empty() : resolution(x, y, unit + 1, 3);
   }
 
-  private static Optional<Resolution> resolution(
-      double x, double y, int unit, int centimetreUnit) {
+  private static Optional<Resolution> resolution(double x, double y, int unit, int centimetreUnit) {
     if (unit != 2 && unit != centimetreUnit) {
       return Optional.empty();
     }

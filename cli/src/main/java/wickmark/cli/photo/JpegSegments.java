@@ -2,6 +2,7 @@ package wickmark.cli.photo;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -36,7 +37,7 @@ record JpegSegments(int components, byte[] plain, Optional<byte[]> profile) {
         at++;
         continue;
       }
-      int length = (file[at + 2] & 0xff) << 8 | file[at + 3] & 0xff;
+      int length = ((file[at + 2] & 0xff) << 8) | (file[at + 3] & 0xff);
       int end = at + 2 + length;
       if (marker == START_OF_SCAN || length < 2 || end > file.length) {
         break;
@@ -47,7 +48,10 @@ record JpegSegments(int components, byte[] plain, Optional<byte[]> profile) {
       if (marker == APP2) {
         keepProfilePart(file, at + 4, end, profileParts);
       }
-      if (marker < APP0 || marker == APP0 || marker == APP14 || marker > APP15 && marker != COMMENT) {
+      if (marker < APP0
+          || marker == APP0
+          || marker == APP14
+          || (marker > APP15 && marker != COMMENT)) {
         plain.write(file, at, end - at);
       }
       at = end;
@@ -61,8 +65,7 @@ record JpegSegments(int components, byte[] plain, Optional<byte[]> profile) {
     return marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
   }
 
-  private static void keepProfilePart(
-      byte[] file, int from, int end, Map<Integer, byte[]> parts) {
+  private static void keepProfilePart(byte[] file, int from, int end, Map<Integer, byte[]> parts) {
     int header = PROFILE_TAG.length + 2;
     if (end - from <= header) {
       return;
@@ -73,7 +76,7 @@ record JpegSegments(int components, byte[] plain, Optional<byte[]> profile) {
       }
     }
     int number = file[from + PROFILE_TAG.length] & 0xff;
-    parts.put(number, java.util.Arrays.copyOfRange(file, from + header, end));
+    parts.put(number, Arrays.copyOfRange(file, from + header, end));
   }
 
   private static Optional<byte[]> joined(Map<Integer, byte[]> parts) {

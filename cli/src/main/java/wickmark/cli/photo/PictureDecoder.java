@@ -32,12 +32,12 @@ final class PictureDecoder {
 
   /** Decodes with the JDK's own reader where it has one for the format. */
   Decoded withPlainReader(byte[] bytes, String format) throws UnreadablePictureException {
-    return decode(bytes, reader(format, true));
+    return decode(bytes, reader(format, true), false);
   }
 
   /** Decodes with the reader that knows the rarer kinds. */
   Decoded withWideReader(byte[] bytes, String format) throws UnreadablePictureException {
-    return decode(bytes, reader(format, false));
+    return decode(bytes, reader(format, false), format.equals("tiff"));
   }
 
   private static ImageReader reader(String format, boolean plain) {
@@ -50,13 +50,14 @@ final class PictureDecoder {
         .orElseThrow(() -> new IllegalStateException("the " + format + " reader is not installed"));
   }
 
-  private Decoded decode(byte[] bytes, ImageReader reader) throws UnreadablePictureException {
+  private Decoded decode(byte[] bytes, ImageReader reader, boolean countPictures)
+      throws UnreadablePictureException {
     List<String> complaints = new ArrayList<>();
     try (ImageInputStream in = new ByteArrayImageInputStream(bytes)) {
       reader.setInput(in, false, true);
       reader.addIIOReadWarningListener((source, warning) -> complaints.add(warning));
       checkSize(reader.getWidth(0), reader.getHeight(0));
-      int pictures = reader.getNumImages(true);
+      int pictures = countPictures ? reader.getNumImages(true) : 1;
       BufferedImage image = reader.read(0);
       for (String complaint : complaints) {
         if (tellsOfDamage(complaint)) {

@@ -20,7 +20,10 @@ import wickmark.imaging.photo.Resolution;
  * @param resolution from pHYs, where its unit is the metre
  */
 record PngChunks(
-    byte[] plain, Optional<byte[]> profile, Optional<byte[]> exif, Optional<Resolution> resolution) {
+    byte[] plain,
+    Optional<byte[]> profile,
+    Optional<byte[]> exif,
+    Optional<Resolution> resolution) {
   private static final Set<String> PIXEL_CHUNKS = Set.of("IHDR", "PLTE", "tRNS", "IDAT", "IEND");
   private static final double METRES_PER_INCH = 0.0254;
 
@@ -87,8 +90,7 @@ record PngChunks(
       return Optional.of(new byte[0]);
     }
     try (InflaterInputStream in =
-        new InflaterInputStream(
-            new ByteArrayInputStream(chunk, packed, chunk.length - packed))) {
+        new InflaterInputStream(new ByteArrayInputStream(chunk, packed, chunk.length - packed))) {
       return Optional.of(in.readNBytes(LARGEST_PROFILE_BYTES));
     } catch (IOException e) {
       return Optional.of(new byte[0]);

@@ -13,8 +13,8 @@ import java.util.Arrays;
 /**
  * Takes the stored samples of a decoded picture to three bytes a pixel, upright.
  *
- * <p>The samples are read from the raster: a conversion through Java's colour models would lift grey
- * ones, because Java takes grey for linear light. Transparent parts lie on white.
+ * <p>The samples are read from the raster: a conversion through Java's colour models would lift
+ * grey ones, because Java takes grey for linear light. Transparent parts lie on white.
  */
 final class SrgbSamples {
   private final BufferedImage picture;
@@ -31,7 +31,9 @@ final class SrgbSamples {
     this.samples = new int[width * Math.max(bands, 3)];
   }
 
-  /** Returns 3 · width · height bytes: red, green, blue; rows of the upright picture from the top. */
+  /**
+   * Returns 3 · width · height bytes: red, green, blue; rows of the upright picture from the top.
+   */
   static byte[] of(BufferedImage picture, Orientation orientation) {
     byte[] same = inPlace(picture, orientation);
     if (same.length > 0) {

@@ -142,8 +142,7 @@ class PhotoFileTest {
               false,
               Transparency.OPAQUE,
               DataBuffer.TYPE_USHORT);
-      WritableRaster raster =
-          Raster.createInterleavedRaster(DataBuffer.TYPE_USHORT, 4, 4, 3, null);
+      WritableRaster raster = Raster.createInterleavedRaster(DataBuffer.TYPE_USHORT, 4, 4, 3, null);
       raster.setPixel(1, 2, new int[] {200 * 257, 100 * 257, 50 * 257});
       BufferedImage image = new BufferedImage(model, raster, false, null);
 
@@ -185,7 +184,9 @@ class PhotoFileTest {
 
   @Nested
   class Upright {
-    /** CIPA DC-008, section 4.6.4: which corner of the upright picture the stored one's first is. */
+    /**
+     * CIPA DC-008, section 4.6.4: which corner of the upright picture the stored one's first is.
+     */
     @ParameterizedTest
     @CsvSource({
       "1, 0, 0, 48, 32",
@@ -227,7 +228,8 @@ class PhotoFileTest {
           read("o.jpg", PictureBytes.withSegment(jpeg, 0xe1, PictureBytes.exif(6, 300, 26)))
               .photo();
 
-      // Stored red grows to the right, so it grows downwards; green grew down, so it grows leftwards.
+      // Stored red grows to the right, so it grows downwards; green grew down, so it grows
+      // leftwards.
       assertThat(photo.red(24, 60)).isGreaterThan(photo.red(24, 4) + 150);
       assertThat(photo.green(4, 32)).isGreaterThan(photo.green(44, 32) + 150);
     }
@@ -303,7 +305,9 @@ class PhotoFileTest {
 
   @Nested
   class Profiles {
-    /** CSS Color Module Level 4 (W3C, 2022): sRGB lime is color(display-p3 0.4584 0.9853 0.2983). */
+    /**
+     * CSS Color Module Level 4 (W3C, 2022): sRGB lime is color(display-p3 0.4584 0.9853 0.2983).
+     */
     @Test
     void displayP3BecomesSrgbInPng() throws Exception {
       byte[] png = PictureBytes.written(PictureBytes.filled(4, 4, 0x75fb4c), "png");
@@ -330,7 +334,9 @@ class PhotoFileTest {
       assertThat(photo.blue(8, 8)).isLessThan(30);
     }
 
-    /** Neutral colours and those inside both gamuts: greys stay greys under any white-point pair. */
+    /**
+     * Neutral colours and those inside both gamuts: greys stay greys under any white-point pair.
+     */
     @Test
     void greysStayWhatTheyAre() throws Exception {
       byte[] png = PictureBytes.written(PictureBytes.filled(4, 4, 0xb4b4b4), "png");

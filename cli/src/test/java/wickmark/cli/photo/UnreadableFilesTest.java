@@ -72,7 +72,9 @@ class UnreadableFilesTest {
   void aHeicPhoto() throws Exception {
     byte[] head = "\0\0\0\30ftypheic\0\0\0\0mif1heic".getBytes(StandardCharsets.ISO_8859_1);
 
-    assertThat(refusalOf("IMG_1.HEIC", head)).startsWith("IMG_1.HEIC cannot be read").contains("HEIC");
+    assertThat(refusalOf("IMG_1.HEIC", head))
+        .startsWith("IMG_1.HEIC cannot be read")
+        .contains("HEIC");
   }
 
   @ParameterizedTest
