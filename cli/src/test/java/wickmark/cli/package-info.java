@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli;
+
+import org.jspecify.annotations.NullMarked;

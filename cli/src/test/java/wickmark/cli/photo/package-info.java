@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.photo;
+
+import org.jspecify.annotations.NullMarked;
