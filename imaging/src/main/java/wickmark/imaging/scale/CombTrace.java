@@ -1,0 +1,116 @@
+package wickmark.imaging.scale;
+
+import java.util.Optional;
+
+/**
+ * Follows the marks of an edge from a seed to both ends and finds their exact places.
+ *
+ * @param band the band along the edge in which the marks were last seen
+ * @param series the marks
+ * @param shortTicks the part of the band where all marks are
+ * @param sign 1 for dark marks, -1 for light ones
+ */
+record CombTrace(EdgeBand band, TickSeries series, ShortTickBand shortTicks, double sign) {
+  private static final int ROUNDS = 4;
+  private static final int LEAST_TICKS = 8;
+
+  /** Rows kept to both sides of the marks while following, and at last, in pitches. */
+  private static final double NARROW = 6;
+
+  private static final double WIDE = 11;
+
+  /** Part of the short marks' length that is used to find them, about their middle. */
+  private static final double CORE = 0.35;
+
+  static Optional<CombTrace> follow(Luminance plane, CombSeed seed) {
+    double pitch = seed.pitchPx();
+    RobustPolynomial flat = RobustPolynomial.fit(new double[1], new double[1], 0, 1);
+    EdgeFrame frame = new EdgeFrame(seed.axis(), flat, seed.slant());
+    double[] range = inside(plane, seed.axis());
+    double low = Math.max(range[0], seed.uLow() - 3 * pitch);
+    double high = Math.min(range[1], seed.uHigh() + 3 * pitch);
+    double start = (low + high) / 2;
+    double core = 0.7 * pitch;
+    CombTrace trace = null;
+    for (int round = 0; round < ROUNDS; round++) {
+      boolean last = round == ROUNDS - 1;
+      int reach = (int) Math.ceil((last ? WIDE : NARROW) * pitch);
+      EdgeBand band = EdgeBand.sample(plane, frame, low, high, reach);
+      double sign = trace == null ? sign(band, core, pitch, start) : trace.sign();
+      TickProfile dark = band.profile((int) -core, (int) core, pitch);
+      TickProfile profile = sign > 0 ? dark : dark.inverted();
+      TickSeries series = TickSeries.of(new TickWalk(profile, low, high).from(start, pitch));
+      if (series.ticks().size() < LEAST_TICKS) {
+        return Optional.empty();
+      }
+      ShortTickBand shortTicks = ShortTickBand.of(band, series, sign);
+      trace = new CombTrace(band, series, shortTicks, sign);
+      pitch = series.middlePitch();
+      core = Math.max(1, CORE * shortTicks.width());
+      frame = trace.better();
+      start = series.ticks().get(series.ticks().size() / 2).u();
+      low = range[0];
+      high = range[1];
+    }
+    return Optional.of(trace);
+  }
+
+  /** Dark or light marks: whichever makes the sharper peaks. */
+  private static double sign(EdgeBand band, double core, double pitch, double start) {
+    TickProfile dark = band.profile((int) -core, (int) core, pitch);
+    double cubes = 0;
+    for (double u = start - 6 * pitch; u <= start + 6 * pitch; u++) {
+      double value = dark.at(u);
+      cubes += value * value * value;
+    }
+    return cubes >= 0 ? 1 : -1;
+  }
+
+  /** Moves the frame onto the middle of the short marks and leans it with the marks. */
+  private EdgeFrame better() {
+    EdgeFrame frame = band.frame();
+    int n = series.ticks().size();
+    double[] u = new double[n];
+    double[] middle = new double[n];
+    double[] lean = new double[n];
+    double width = shortTicks.width();
+    int half = Math.max(1, (int) Math.round(0.42 * width));
+    double pitch = series.middlePitch();
+    TickProfile lower = part(-half, -Math.max(1, half / 3), pitch);
+    TickProfile upper = part(Math.max(1, half / 3), half, pitch);
+    double apart = half + Math.max(1, half / 3);
+    for (int i = 0; i < n; i++) {
+      double at = series.ticks().get(i).u();
+      u[i] = at;
+      middle[i] = frame.middle().at(at) + shortTicks.middle().at(at);
+      double a = lower.peakNear(at, 0.3 * pitch);
+      double b = upper.peakNear(at, 0.3 * pitch);
+      double turn = Double.isNaN(a) || Double.isNaN(b) ? 0 : (b - a) / apart;
+      lean[i] = frame.slant().at(at) + turn;
+    }
+    RobustPolynomial newMiddle = RobustPolynomial.fit(u, middle, n < 30 ? 1 : 2, 0.05);
+    RobustPolynomial newSlant = RobustPolynomial.fit(u, lean, n < 16 ? 0 : 1, 0.002);
+    return new EdgeFrame(frame.axis(), newMiddle, newSlant);
+  }
+
+  private TickProfile part(int low, int high, double pitch) {
+    TickProfile dark = band.profile(low, high, pitch);
+    return sign > 0 ? dark : dark.inverted();
+  }
+
+  /** Returns the range of u over which the axis lies within the picture. */
+  private static double[] inside(Luminance plane, CombSeed.Axis axis) {
+    double low = Double.NEGATIVE_INFINITY;
+    double high = Double.POSITIVE_INFINITY;
+    double[][] limits = {{axis.x(), axis.dx(), plane.width()}, {axis.y(), axis.dy(), plane.height()}};
+    for (double[] limit : limits) {
+      if (Math.abs(limit[1]) > 1e-9) {
+        double a = (1 - limit[0]) / limit[1];
+        double b = (limit[2] - 1 - limit[0]) / limit[1];
+        low = Math.max(low, Math.min(a, b));
+        high = Math.min(high, Math.max(a, b));
+      }
+    }
+    return new double[] {low, high};
+  }
+}

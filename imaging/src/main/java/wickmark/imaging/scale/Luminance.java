@@ -1,0 +1,85 @@
+package wickmark.imaging.scale;
+
+import wickmark.imaging.photo.Photo;
+
+/**
+ * A grey view of a photo, 0 to 255, reduced by a whole factor with box averages. The full-size view
+ * keeps no copy of the pixels.
+ */
+final class Luminance {
+  private final Photo photo;
+  private final int factor;
+  private final int width;
+  private final int height;
+  private final float[] plane;
+
+  private Luminance(Photo photo, int factor, float[] plane) {
+    this.photo = photo;
+    this.factor = factor;
+    this.width = photo.widthPx() / factor;
+    this.height = photo.heightPx() / factor;
+    this.plane = plane;
+  }
+
+  /** Returns the view at full size, worked out pixel by pixel when asked. */
+  static Luminance full(Photo photo) {
+    return new Luminance(photo, 1, new float[0]);
+  }
+
+  /** Returns the view reduced by {@code factor}, at least 1, in memory. */
+  static Luminance reduced(Photo photo, int factor) {
+    int width = photo.widthPx() / factor;
+    int height = photo.heightPx() / factor;
+    float[] plane = new float[width * height];
+    float norm = 1f / (4 * factor * factor);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        int sum = 0;
+        for (int j = y * factor; j < (y + 1) * factor; j++) {
+          for (int i = x * factor; i < (x + 1) * factor; i++) {
+            sum += luma4(photo, i, j);
+          }
+        }
+        plane[y * width + x] = sum * norm;
+      }
+    }
+    return new Luminance(photo, factor, plane);
+  }
+
+  private static int luma4(Photo photo, int x, int y) {
+    return photo.red(x, y) + 2 * photo.green(x, y) + photo.blue(x, y);
+  }
+
+  int factor() {
+    return factor;
+  }
+
+  int width() {
+    return width;
+  }
+
+  int height() {
+    return height;
+  }
+
+  float pixel(int x, int y) {
+    return plane.length > 0 ? plane[y * width + x] : luma4(photo, x, y) * 0.25f;
+  }
+
+  /** Returns the value at a place between pixels (bilinear); outside, that of the nearest edge. */
+  double at(double x, double y) {
+    double px = Math.min(Math.max(x - 0.5, 0), width - 1.001);
+    double py = Math.min(Math.max(y - 0.5, 0), height - 1.001);
+    int ix = (int) px;
+    int iy = (int) py;
+    double fx = px - ix;
+    double fy = py - iy;
+    double top = pixel(ix, iy) * (1 - fx) + pixel(ix + 1, iy) * fx;
+    double bottom = pixel(ix, iy + 1) * (1 - fx) + pixel(ix + 1, iy + 1) * fx;
+    return top * (1 - fy) + bottom * fy;
+  }
+
+  boolean contains(double x, double y, double marginPx) {
+    return x >= marginPx && y >= marginPx && x <= width - marginPx && y <= height - marginPx;
+  }
+}
