@@ -1,6 +1,6 @@
 package wickmark.imaging.scale;
 
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Follows the marks of an edge from a seed to both ends and finds their exact places.
@@ -9,8 +9,10 @@ import java.util.Optional;
  * @param series the marks
  * @param shortTicks the part of the band where all marks are
  * @param sign 1 for dark marks, -1 for light ones
+ * @param reduction photo pixels per level pixel
  */
-record CombTrace(EdgeBand band, TickSeries series, ShortTickBand shortTicks, double sign) {
+record CombTrace(
+    EdgeBand band, TickSeries series, ShortTickBand shortTicks, double sign, int reduction) {
   private static final int ROUNDS = 4;
   private static final int LEAST_TICKS = 8;
 
@@ -19,10 +21,13 @@ record CombTrace(EdgeBand band, TickSeries series, ShortTickBand shortTicks, dou
 
   private static final double WIDE = 11;
 
+  /** Strokes this near to the marks, in pitches, belong to the same edge. */
+  private static final double BESIDE = 5;
+
   /** Part of the short marks' length that is used to find them, about their middle. */
   private static final double CORE = 0.35;
 
-  static Optional<CombTrace> follow(Luminance plane, CombSeed seed) {
+  static @Nullable CombTrace follow(Luminance plane, CombSeed seed) {
     double pitch = seed.pitchPx();
     RobustPolynomial flat = RobustPolynomial.fit(new double[1], new double[1], 0, 1);
     EdgeFrame frame = new EdgeFrame(seed.axis(), flat, seed.slant());
@@ -31,7 +36,7 @@ record CombTrace(EdgeBand band, TickSeries series, ShortTickBand shortTicks, dou
     double high = Math.min(range[1], seed.uHigh() + 3 * pitch);
     double start = (low + high) / 2;
     double core = 0.7 * pitch;
-    CombTrace trace = null;
+    @Nullable CombTrace trace = null;
     for (int round = 0; round < ROUNDS; round++) {
       boolean last = round == ROUNDS - 1;
       int reach = (int) Math.ceil((last ? WIDE : NARROW) * pitch);
@@ -41,10 +46,10 @@ record CombTrace(EdgeBand band, TickSeries series, ShortTickBand shortTicks, dou
       TickProfile profile = sign > 0 ? dark : dark.inverted();
       TickSeries series = TickSeries.of(new TickWalk(profile, low, high).from(start, pitch));
       if (series.ticks().size() < LEAST_TICKS) {
-        return Optional.empty();
+        return null;
       }
       ShortTickBand shortTicks = ShortTickBand.of(band, series, sign);
-      trace = new CombTrace(band, series, shortTicks, sign);
+      trace = new CombTrace(band, series, shortTicks, sign, plane.factor());
       pitch = series.middlePitch();
       core = Math.max(1, CORE * shortTicks.width());
       frame = trace.better();
@@ -52,7 +57,28 @@ record CombTrace(EdgeBand band, TickSeries series, ShortTickBand shortTicks, dou
       low = range[0];
       high = range[1];
     }
-    return Optional.of(trace);
+    return trace;
+  }
+
+  /** Returns the place of the middle mark, in level pixels, with the direction of the edge. */
+  CombSeed.Axis middle() {
+    double u = series.course().at((series.first() + series.last()) / 2.0);
+    CombSeed.Axis axis = band.frame().axis();
+    return new CombSeed.Axis(band.frame().x(u, 0), band.frame().y(u, 0), axis.dx(), axis.dy());
+  }
+
+  /** Tells whether the place, in level pixels, lies on the marks or on the figures beside them. */
+  boolean covers(double x, double y) {
+    EdgeFrame frame = band.frame();
+    double u = frame.axis().u(x, y);
+    double v = frame.axis().v(x, y) - frame.middle().at(u);
+    double pitch = series.middlePitch();
+    double slack = BESIDE * pitch;
+    double first = series.course().at(series.first());
+    double last = series.course().at(series.last());
+    return Math.abs(v) < slack
+        && u > Math.min(first, last) - slack
+        && u < Math.max(first, last) + slack;
   }
 
   /** Dark or light marks: whichever makes the sharper peaks. */

@@ -24,19 +24,19 @@ enum Division {
       return k == 0 ? 3 : k == 10 ? 2 : k % 2 == 0 ? 1 : 0;
     }
   },
-  EIGHTHS(GraduationUnit.EIGHTH_INCH, 8, 0.95) {
+  EIGHTHS(GraduationUnit.EIGHTH_INCH, 8, 0.75) {
     @Override
     int rank(int k) {
       return halvings(k, 8);
     }
   },
-  SIXTEENTHS(GraduationUnit.SIXTEENTH_INCH, 16, 1.0) {
+  SIXTEENTHS(GraduationUnit.SIXTEENTH_INCH, 16, 0.75) {
     @Override
     int rank(int k) {
       return halvings(k, 16);
     }
   },
-  THIRTY_SECONDS(GraduationUnit.THIRTY_SECOND_INCH, 32, 1.0) {
+  THIRTY_SECONDS(GraduationUnit.THIRTY_SECOND_INCH, 32, 0.75) {
     @Override
     int rank(int k) {
       return halvings(k, 32);
@@ -67,6 +67,24 @@ enum Division {
   /** Returns how far the pattern by itself tells the unit from others, 0 to 1. */
   double trust() {
     return trust;
+  }
+
+  /** Tells whether this division is the other one with one more halving or several. */
+  boolean halves(Division other) {
+    return inch() && other.inch() && period > other.period;
+  }
+
+  boolean inch() {
+    return this == EIGHTHS || this == SIXTEENTHS || this == THIRTY_SECONDS;
+  }
+
+  /**
+   * Returns the least length of the shortest marks, in pitches, for which the unit is not mistaken:
+   * tenths and twentieths of an inch have the pattern of (half) millimetres, and marks are 2 to 5 mm
+   * long on any ruler.
+   */
+  double leastSlenderness() {
+    return inch() ? 0 : this == HALF_MILLIMETRES ? 3.5 : 1.8;
   }
 
   int ranks() {

@@ -1,6 +1,7 @@
 package wickmark.imaging.scale;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wickmark.imaging.photo.PhotoPoint;
@@ -10,57 +11,54 @@ final class EdgeReading {
   /** Least share of the lengths' variation that a division must explain to be believed at all. */
   private static final double LEAST_EXPLAINED = 0.35;
 
+  /** Confidence left where the pattern may as well be that of tenths of an inch. */
+  private static final double AMBIGUOUS = 0.4;
+
   /** A run of at least this many marks shows by itself whether its numbers fit the others'. */
   private static final int TELLING_RUN = 12;
 
   private EdgeReading() {}
 
-  static Optional<RulerEdge> read(CombTrace trace, int factor) {
+  static Optional<RulerEdge> read(CombTrace trace) {
     List<Tick> ticks = trace.series().ticks();
-    DivisionFit best = null;
-    double second = 0;
-    int side = 1;
+    List<DivisionFit> fits = new ArrayList<>();
     for (int way : new int[] {1, -1}) {
-      for (DivisionFit fit : DivisionFit.all(TickLengths.measure(trace, ticks, way))) {
-        if (best == null || fit.explained() > best.explained()) {
-          second = Math.max(second, rivalry(best, fit));
-          best = fit;
-          side = way;
-        } else {
-          second = Math.max(second, rivalry(fit, best));
-        }
-      }
+      fits.addAll(DivisionFit.all(TickLengths.measure(trace, ticks, way), way));
     }
-    if (best == null || best.explained() < LEAST_EXPLAINED) {
+    fits.removeIf(fit -> fits.stream().anyMatch(finer -> finer.refutes(fit)));
+    fits.sort(Comparator.comparingDouble(DivisionFit::explained).reversed());
+    if (fits.isEmpty() || fits.get(0).explained() < LEAST_EXPLAINED) {
       return Optional.empty();
     }
-    TickSeries series = trace.series().only(consistent(trace, best, side));
+    DivisionFit best = fits.get(0);
+    double second =
+        fits.stream()
+            .filter(fit -> fit.division().unit() != best.division().unit())
+            .mapToDouble(DivisionFit::explained)
+            .max()
+            .orElse(0);
+    TickSeries series = trace.series().only(consistent(trace, best));
     if (series.ticks().size() < 8) {
       return Optional.empty();
     }
     double periods = (series.last() - series.first()) / (double) best.division().period();
+    double slenderness = trace.shortTicks().width() / series.middlePitch();
     double confidence =
-        best.division().trust()
+        (slenderness < best.division().leastSlenderness() ? AMBIGUOUS : 1)
+            * best.division().trust()
             * Math.min(1, best.explained() / 0.7)
             * Math.min(1, (best.explained() - second) / 0.2)
             * Math.min(1, periods / 2)
             * Math.min(1, series.shownShare() / 0.6);
     return Optional.of(
-        edge(trace, series, factor, best.division().unit(), Math.max(0, confidence)));
-  }
-
-  /** Returns how well the weaker fit explains the lengths if it means other numbers. */
-  private static double rivalry(@org.jspecify.annotations.Nullable DivisionFit weaker, DivisionFit stronger) {
-    return weaker == null || weaker.division().unit() == stronger.division().unit()
-        ? 0
-        : weaker.explained();
+        edge(trace, series, best.division().unit(), Math.max(0, confidence)));
   }
 
   /** Keeps the runs of marks whose long marks fall where those of the whole edge do. */
-  private static List<Tick> consistent(CombTrace trace, DivisionFit fit, int side) {
+  private static List<Tick> consistent(CombTrace trace, DivisionFit fit) {
     List<Tick> kept = new ArrayList<>();
     for (List<Tick> run : trace.series().runs()) {
-      if (run.size() < TELLING_RUN || agrees(TickLengths.measure(trace, run, side), fit)) {
+      if (run.size() < TELLING_RUN || agrees(TickLengths.measure(trace, run, fit.side()), fit)) {
         kept.addAll(run);
       }
     }
@@ -78,7 +76,8 @@ final class EdgeReading {
   }
 
   private static RulerEdge edge(
-      CombTrace trace, TickSeries series, int factor, GraduationUnit unit, double confidence) {
+      CombTrace trace, TickSeries series, GraduationUnit unit, double confidence) {
+    int factor = trace.reduction();
     double sigma = series.course().sigma() * factor;
     EdgeFrame frame = trace.band().frame();
     List<Graduation> marks = new ArrayList<>();

@@ -3,8 +3,7 @@ package wickmark.imaging.scale;
 import wickmark.imaging.photo.Photo;
 
 /**
- * A grey view of a photo, 0 to 255, reduced by a whole factor with box averages. The full-size view
- * keeps no copy of the pixels.
+ * A grey view of a photo, 0 to 255, reduced by a whole factor with box averages.
  */
 final class Luminance {
   private final Photo photo;
@@ -21,9 +20,9 @@ final class Luminance {
     this.plane = plane;
   }
 
-  /** Returns the view at full size, worked out pixel by pixel when asked. */
-  static Luminance full(Photo photo) {
-    return new Luminance(photo, 1, new float[0]);
+  /** Returns the reduced view, worked out pixel by pixel when asked: for small parts of a photo. */
+  static Luminance lazy(Photo photo, int factor) {
+    return new Luminance(photo, factor, new float[0]);
   }
 
   /** Returns the view reduced by {@code factor}, at least 1, in memory. */
@@ -31,23 +30,22 @@ final class Luminance {
     int width = photo.widthPx() / factor;
     int height = photo.heightPx() / factor;
     float[] plane = new float[width * height];
-    float norm = 1f / (4 * factor * factor);
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
-        int sum = 0;
-        for (int j = y * factor; j < (y + 1) * factor; j++) {
-          for (int i = x * factor; i < (x + 1) * factor; i++) {
-            sum += luma4(photo, i, j);
-          }
-        }
-        plane[y * width + x] = sum * norm;
+        plane[y * width + x] = box(photo, x, y, factor);
       }
     }
     return new Luminance(photo, factor, plane);
   }
 
-  private static int luma4(Photo photo, int x, int y) {
-    return photo.red(x, y) + 2 * photo.green(x, y) + photo.blue(x, y);
+  private static float box(Photo photo, int x, int y, int factor) {
+    int sum = 0;
+    for (int j = y * factor; j < (y + 1) * factor; j++) {
+      for (int i = x * factor; i < (x + 1) * factor; i++) {
+        sum += photo.red(i, j) + 2 * photo.green(i, j) + photo.blue(i, j);
+      }
+    }
+    return sum / (4f * factor * factor);
   }
 
   int factor() {
@@ -63,7 +61,7 @@ final class Luminance {
   }
 
   float pixel(int x, int y) {
-    return plane.length > 0 ? plane[y * width + x] : luma4(photo, x, y) * 0.25f;
+    return plane.length > 0 ? plane[y * width + x] : box(photo, x, y, factor);
   }
 
   /** Returns the value at a place between pixels (bilinear); outside, that of the nearest edge. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
 
@@ -38,6 +39,27 @@ public final class RulerReader {
       factor *= 2;
     }
     Luminance coarse = Luminance.reduced(photo, factor);
+    List<CombTrace> known = new ArrayList<>();
+    List<RulerEdge> edges = new ArrayList<>();
+    int followed = 0;
+    for (CombSeed seed : SeedGrouping.seeds(cells(coarse, outlines))) {
+      boolean longEnough = seed.uHigh() - seed.uLow() > LEAST_PITCHES * seed.pitchPx();
+      if (!longEnough || followed >= MOST_SEEDS || covered(known, seed.axis(), factor)) {
+        continue;
+      }
+      followed++;
+      CombTrace trace = follow(photo, coarse, seed);
+      if (trace != null && !covered(known, trace.middle(), trace.reduction())) {
+        Optional<RulerEdge> edge = EdgeReading.read(trace);
+        edge.ifPresent(edges::add);
+        edge.ifPresent(e -> known.add(trace));
+      }
+    }
+    edges.sort(Comparator.comparingDouble(RulerEdge::confidence).reversed());
+    return List.copyOf(edges);
+  }
+
+  private static List<PeriodicCell> cells(Luminance coarse, List<List<PhotoPoint>> outlines) {
     List<PeriodicCell> cells = new ArrayList<>();
     for (PeriodicCell cell : new PeriodicTexture(coarse).cells()) {
       PhotoPoint at = new PhotoPoint(cell.x() * coarse.factor(), cell.y() * coarse.factor());
@@ -45,22 +67,22 @@ public final class RulerReader {
         cells.add(cell);
       }
     }
-    List<CombTrace> traces = new ArrayList<>();
-    List<RulerEdge> edges = new ArrayList<>();
-    int followed = 0;
-    for (CombSeed seed : SeedGrouping.seeds(cells)) {
-      boolean longEnough = seed.uHigh() - seed.uLow() > LEAST_PITCHES * seed.pitchPx();
-      if (!longEnough || followed >= MOST_SEEDS) {
-        continue;
-      }
-      followed++;
-      boolean fine = seed.pitchPx() < FINE_PITCH && factor > 1;
-      Luminance plane = fine ? Luminance.reduced(photo, factor / 2) : coarse;
-      CombSeed scaled = fine ? seed.enlarged(2) : seed;
-      Optional<CombTrace> trace = CombTrace.follow(plane, scaled);
-      trace.flatMap(t -> EdgeReading.read(t, plane.factor())).ifPresent(edges::add);
-    }
-    edges.sort(Comparator.comparingDouble(RulerEdge::confidence).reversed());
-    return List.copyOf(edges);
+    return cells;
+  }
+
+  private static @Nullable CombTrace follow(Photo photo, Luminance coarse, CombSeed seed) {
+    boolean fine = seed.pitchPx() < FINE_PITCH && coarse.factor() > 1;
+    return fine
+        ? CombTrace.follow(Luminance.lazy(photo, coarse.factor() / 2), seed.enlarged(2))
+        : CombTrace.follow(coarse, seed);
+  }
+
+  private static boolean covered(List<CombTrace> known, CombSeed.Axis place, int factor) {
+    return known.stream()
+        .anyMatch(
+            trace -> {
+              double scale = (double) factor / trace.reduction();
+              return trace.covers(place.x() * scale, place.y() * scale);
+            });
   }
 }

@@ -3,7 +3,10 @@ package wickmark.imaging.scale;
 import java.util.List;
 
 /**
- * How far each mark of an edge reaches beyond the short ones, to one side, in pitches.
+ * How far each mark of an edge reaches to one side, in pitches of the edge's middle.
+ *
+ * <p>In perspective lengths across the ruler shrink with the distance and those along it with its
+ * square, so a length is compared with the root of the pitch at its place.
  *
  * @param indices of the marks, ascending
  * @param lengths from the middle of the short marks, in pitches
@@ -47,7 +50,7 @@ record TickLengths(int[] indices, double[] lengths) {
         below++;
       }
     }
-    return end / pitch;
+    return end / Math.sqrt(pitch * trace.series().middlePitch());
   }
 
   private static double finite(double value) {
