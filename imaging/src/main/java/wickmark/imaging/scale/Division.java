@@ -79,12 +79,12 @@ enum Division {
   }
 
   /**
-   * Returns the least length of the shortest marks, in pitches, for which the unit is not mistaken:
-   * tenths and twentieths of an inch have the pattern of (half) millimetres, and marks are 2 to 5 mm
-   * long on any ruler.
+   * Returns the least length of the longest marks from the middle of the shortest, in pitches, for
+   * which the unit is not mistaken: tenths and twentieths of an inch have the pattern of (half)
+   * millimetres, but on any ruler that length is some 3 to 6 mm (common practice).
    */
-  double leastSlenderness() {
-    return inch() ? 0 : this == HALF_MILLIMETRES ? 3.5 : 1.8;
+  double leastReach() {
+    return inch() ? 0 : this == HALF_MILLIMETRES ? 5.5 : 2.8;
   }
 
   int ranks() {

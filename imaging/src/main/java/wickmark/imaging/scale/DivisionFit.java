@@ -3,6 +3,7 @@ package wickmark.imaging.scale;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A division laid over the lengths of an edge's marks.
@@ -44,6 +45,15 @@ record DivisionFit(Division division, int phase, double explained, int side) {
       }
     }
     return fits;
+  }
+
+  /** Returns the length of the longest marks from the middle of the short ones, in pitches. */
+  double longest(TickLengths lengths) {
+    return RobustPolynomial.median(
+        IntStream.range(0, lengths.indices().length)
+            .filter(i -> Math.floorMod(lengths.indices()[i] - phase, division.period()) == 0)
+            .mapToDouble(i -> lengths.lengths()[i])
+            .toArray());
   }
 
   /** Returns 1 - (deviation from the ranks' medians) / (deviation from the median), or 0. */

@@ -42,9 +42,9 @@ final class EdgeReading {
       return Optional.empty();
     }
     double periods = (series.last() - series.first()) / (double) best.division().period();
-    double slenderness = trace.shortTicks().width() / series.middlePitch();
+    double reach = best.longest(TickLengths.measure(trace, series.ticks(), best.side()));
     double confidence =
-        (slenderness < best.division().leastSlenderness() ? AMBIGUOUS : 1)
+        (reach < best.division().leastReach() ? AMBIGUOUS : 1)
             * best.division().trust()
             * Math.min(1, best.explained() / 0.7)
             * Math.min(1, (best.explained() - second) / 0.2)

@@ -94,17 +94,16 @@ final class PeriodicTexture {
     double y = (row + 0.5) * BLOCK;
     double dx = StrictMath.cos(angle);
     double dy = StrictMath.sin(angle);
-    double[] profile = new double[2 * REACH + 1];
-    for (int t = -REACH; t <= REACH; t++) {
-      double sum = 0;
-      for (int aside : ASIDE) {
-        sum += plane.at(x + t * dx - aside * dy, y + t * dy + aside * dx);
-      }
-      profile[t + REACH] = sum / ASIDE.length;
-    }
+    double[] profile = profile(x, y, dx, dy);
     double[] correlation = new double[MOST_PITCH + 2];
+    double[] sums = new double[profile.length + 1];
+    double[] squares = new double[profile.length + 1];
+    for (int i = 0; i < profile.length; i++) {
+      sums[i + 1] = sums[i] + profile[i];
+      squares[i + 1] = squares[i] + profile[i] * profile[i];
+    }
     for (int lag = 1; lag <= MOST_PITCH + 1; lag++) {
-      correlation[lag] = correlation(profile, lag);
+      correlation[lag] = correlation(profile, sums, squares, lag);
     }
     int lag = firstPeriod(correlation);
     if (lag == 0) {
@@ -140,25 +139,38 @@ final class PeriodicTexture {
     return 0;
   }
 
+  /** Averages over parallel lines, pixel by pixel: between seven lines rounding evens out. */
+  private double[] profile(double x, double y, double dx, double dy) {
+    double[] profile = new double[2 * REACH + 1];
+    int right = plane.width() - 1;
+    int bottom = plane.height() - 1;
+    double mean = plane.at(x, y);
+    for (int aside : ASIDE) {
+      double px = x - aside * dy - REACH * dx;
+      double py = y + aside * dx - REACH * dy;
+      for (int t = 0; t < profile.length; t++) {
+        int ix = Math.min(Math.max((int) px, 0), right);
+        int iy = Math.min(Math.max((int) py, 0), bottom);
+        profile[t] += (plane.pixel(ix, iy) - mean) / ASIDE.length;
+        px += dx;
+        py += dy;
+      }
+    }
+    return profile;
+  }
+
   /** Returns Pearson's correlation of the profile with itself {@code lag} pixels on. */
-  private static double correlation(double[] profile, int lag) {
-    int n = profile.length - lag;
-    double sa = 0;
-    double sb = 0;
-    double saa = 0;
-    double sbb = 0;
+  private static double correlation(double[] profile, double[] sums, double[] squares, int lag) {
+    int all = profile.length;
+    int n = all - lag;
     double sab = 0;
     for (int i = 0; i < n; i++) {
-      double a = profile[i];
-      double b = profile[i + lag];
-      sa += a;
-      sb += b;
-      saa += a * a;
-      sbb += b * b;
-      sab += a * b;
+      sab += profile[i] * profile[i + lag];
     }
-    double va = saa - sa * sa / n;
-    double vb = sbb - sb * sb / n;
-    return va > 1e-6 && vb > 1e-6 ? (sab - sa * sb / n) / Math.sqrt(va * vb) : 0;
+    double sa = sums[n];
+    double sb = sums[all] - sums[lag];
+    double va = squares[n] - sa * sa / n;
+    double vb = squares[all] - squares[lag] - sb * sb / n;
+    return va > 1e-3 && vb > 1e-3 ? (sab - sa * sb / n) / Math.sqrt(va * vb) : 0;
   }
 }
