@@ -19,7 +19,10 @@ record CombTrace(
   /** Rows kept to both sides of the marks while following, and at last, in pitches. */
   private static final double NARROW = 6;
 
-  private static final double WIDE = 11;
+  private static final double WIDE = 9;
+
+  /** Longest marks reach this far from the middle of the short ones, in lengths of the short ones. */
+  private static final double LONGEST = 3;
 
   /** Strokes this near to the marks, in pitches, belong to the same edge. */
   private static final double BESIDE = 5;
@@ -39,7 +42,8 @@ record CombTrace(
     @Nullable CombTrace trace = null;
     for (int round = 0; round < ROUNDS; round++) {
       boolean last = round == ROUNDS - 1;
-      int reach = (int) Math.ceil((last ? WIDE : NARROW) * pitch);
+      double longest = trace == null ? 0 : LONGEST * trace.shortTicks().width();
+      int reach = (int) Math.ceil(last ? Math.max(WIDE * pitch, longest) : NARROW * pitch);
       EdgeBand band = EdgeBand.sample(plane, frame, low, high, reach);
       double sign = trace == null ? sign(band, core, pitch, start) : trace.sign();
       TickProfile dark = band.profile((int) -core, (int) core, pitch);

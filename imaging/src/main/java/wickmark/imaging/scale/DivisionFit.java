@@ -20,9 +20,6 @@ record DivisionFit(Division division, int phase, double explained, int side) {
   /** Shorter lengths than this, in pitches, are within the error of measuring them. */
   private static final double SHORTEST = 0.5;
 
-  /** Lengths are cut here, in pitches: a figure behind a mark must not count as its length. */
-  private static final double LONGEST = 9;
-
   /**
    * Tells whether this fit shows the other one to be too coarse: marks which the other takes for
    * equals it finds of two lengths.
@@ -63,11 +60,9 @@ record DivisionFit(Division division, int phase, double explained, int side) {
     for (int r = 0; r < division.ranks(); r++) {
       ranks.add(new ArrayList<>());
     }
-    double[] cut = new double[n];
     for (int i = 0; i < n; i++) {
-      cut[i] = Math.min(lengths.lengths()[i], LONGEST);
       int k = Math.floorMod(lengths.indices()[i] - phase, division.period());
-      ranks.get(division.rank(k)).add(cut[i]);
+      ranks.get(division.rank(k)).add(lengths.lengths()[i]);
     }
     double left = 0;
     for (int r = 0; r < ranks.size(); r++) {
@@ -78,8 +73,8 @@ record DivisionFit(Division division, int phase, double explained, int side) {
       double median = RobustPolynomial.median(own);
       left += Arrays.stream(own).map(x -> Math.abs(x - median)).sum();
     }
-    double middle = Arrays.stream(cut).average().orElse(0);
-    double whole = Arrays.stream(cut).map(x -> Math.abs(x - middle)).sum();
+    double middle = Arrays.stream(lengths.lengths()).average().orElse(0);
+    double whole = Arrays.stream(lengths.lengths()).map(x -> Math.abs(x - middle)).sum();
     return whole > 0 ? Math.max(0, 1 - left / whole) : 0;
   }
 

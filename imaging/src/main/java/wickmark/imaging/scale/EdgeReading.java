@@ -9,13 +9,19 @@ import wickmark.imaging.photo.PhotoPoint;
 /** Tells the unit of a followed edge by the lengths of its marks, and checks their numbers by it. */
 final class EdgeReading {
   /** Least share of the lengths' variation that a division must explain to be believed at all. */
-  private static final double LEAST_EXPLAINED = 0.35;
+  private static final double LEAST_EXPLAINED = 0.4;
+
+  /** Share from which nothing is in doubt any more. */
+  private static final double SURE = 0.75;
 
   /** Confidence left where the pattern may as well be that of tenths of an inch. */
   private static final double AMBIGUOUS = 0.4;
 
-  /** A run of at least this many marks shows by itself whether its numbers fit the others'. */
-  private static final int TELLING_RUN = 12;
+  /** Below this a reading is no more than a coincidence and is not given. */
+  private static final double LEAST_CONFIDENCE = 0.1;
+
+  /** Marks scatter by less than this share of the pitch about their even spacing. */
+  private static final double MOST_SCATTER = 0.1;
 
   private EdgeReading() {}
 
@@ -37,7 +43,7 @@ final class EdgeReading {
             .mapToDouble(DivisionFit::explained)
             .max()
             .orElse(0);
-    TickSeries series = trace.series().only(consistent(trace, best));
+    TickSeries series = trace.series().only(IndexCheck.consistent(trace, best));
     if (series.ticks().size() < 8) {
       return Optional.empty();
     }
@@ -46,33 +52,14 @@ final class EdgeReading {
     double confidence =
         (reach < best.division().leastReach() ? AMBIGUOUS : 1)
             * best.division().trust()
-            * Math.min(1, best.explained() / 0.7)
+            * Math.min(1, (best.explained() - LEAST_EXPLAINED) / (SURE - LEAST_EXPLAINED))
             * Math.min(1, (best.explained() - second) / 0.2)
             * Math.min(1, periods / 2)
             * Math.min(1, series.shownShare() / 0.6);
-    return Optional.of(
-        edge(trace, series, best.division().unit(), Math.max(0, confidence)));
-  }
-
-  /** Keeps the runs of marks whose long marks fall where those of the whole edge do. */
-  private static List<Tick> consistent(CombTrace trace, DivisionFit fit) {
-    List<Tick> kept = new ArrayList<>();
-    for (List<Tick> run : trace.series().runs()) {
-      if (run.size() < TELLING_RUN || agrees(TickLengths.measure(trace, run, fit.side()), fit)) {
-        kept.addAll(run);
-      }
-    }
-    return kept;
-  }
-
-  private static boolean agrees(TickLengths lengths, DivisionFit fit) {
-    double own = DivisionFit.explainedShare(lengths, fit.division(), fit.phase());
-    for (int phase = 0; phase < fit.division().period(); phase++) {
-      if (DivisionFit.explainedShare(lengths, fit.division(), phase) > own + 0.1) {
-        return false;
-      }
-    }
-    return true;
+    boolean even = series.course().sigma() < MOST_SCATTER * series.middlePitch();
+    return even && confidence >= LEAST_CONFIDENCE
+        ? Optional.of(edge(trace, series, best.division().unit(), confidence))
+        : Optional.empty();
   }
 
   private static RulerEdge edge(

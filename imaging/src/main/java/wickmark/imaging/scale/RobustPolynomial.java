@@ -87,6 +87,15 @@ final class RobustPolynomial {
     }
   }
 
+  /** Returns the value below which the given share lies; the order of {@code values} is changed. */
+  static double quantile(double[] values, double share) {
+    if (values.length == 0) {
+      return 0;
+    }
+    Arrays.sort(values);
+    return values[(int) (share * (values.length - 1))];
+  }
+
   /** Returns the median; the order of {@code values} is changed. */
   static double median(double[] values) {
     if (values.length == 0) {

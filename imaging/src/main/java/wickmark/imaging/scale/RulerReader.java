@@ -21,6 +21,9 @@ public final class RulerReader {
 
   private static final double LEAST_PITCHES = 8;
 
+  /** A reduced picture with a side shorter than this, in pixels, is not reduced again. */
+  private static final int LEAST_SIDE = 400;
+
   private RulerReader() {}
 
   /** Returns the edges found, the surest first; none is a result, not a failure. */
@@ -38,25 +41,38 @@ public final class RulerReader {
     while ((double) photo.widthPx() * photo.heightPx() / (factor * factor) > SEARCH_PIXELS) {
       factor *= 2;
     }
-    Luminance coarse = Luminance.reduced(photo, factor);
     List<CombTrace> known = new ArrayList<>();
     List<RulerEdge> edges = new ArrayList<>();
+    Luminance plane = Luminance.reduced(photo, factor);
+    collect(photo, plane, outlines, known, edges);
+    // Marks too far apart for the first search, as of a ruler close to the camera.
+    if (Math.min(plane.width(), plane.height()) > LEAST_SIDE) {
+      collect(photo, plane.halved(), outlines, known, edges);
+    }
+    edges.sort(Comparator.comparingDouble(RulerEdge::confidence).reversed());
+    return List.copyOf(edges);
+  }
+
+  private static void collect(
+      Photo photo,
+      Luminance plane,
+      List<List<PhotoPoint>> outlines,
+      List<CombTrace> known,
+      List<RulerEdge> edges) {
     int followed = 0;
-    for (CombSeed seed : SeedGrouping.seeds(cells(coarse, outlines))) {
+    for (CombSeed seed : SeedGrouping.seeds(cells(plane, outlines))) {
       boolean longEnough = seed.uHigh() - seed.uLow() > LEAST_PITCHES * seed.pitchPx();
-      if (!longEnough || followed >= MOST_SEEDS || covered(known, seed.axis(), factor)) {
+      if (!longEnough || followed >= MOST_SEEDS || covered(known, seed.axis(), plane.factor())) {
         continue;
       }
       followed++;
-      CombTrace trace = follow(photo, coarse, seed);
+      CombTrace trace = follow(photo, plane, seed);
       if (trace != null && !covered(known, trace.middle(), trace.reduction())) {
         Optional<RulerEdge> edge = EdgeReading.read(trace);
         edge.ifPresent(edges::add);
         edge.ifPresent(e -> known.add(trace));
       }
     }
-    edges.sort(Comparator.comparingDouble(RulerEdge::confidence).reversed());
-    return List.copyOf(edges);
   }
 
   private static List<PeriodicCell> cells(Luminance coarse, List<List<PhotoPoint>> outlines) {

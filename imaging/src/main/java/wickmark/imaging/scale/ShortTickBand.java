@@ -12,8 +12,11 @@ import java.util.List;
  * @param width middle width of the band in level pixels
  */
 record ShortTickBand(RobustPolynomial middle, double width) {
-  /** Marks looked at together; more than half of them are short ones in any usual division. */
+  /** Marks looked at together. */
   private static final int GROUP = 12;
+
+  /** At least half of the marks are short ones in any usual division: less than half are looked at. */
+  private static final double LOWER = 0.35;
 
   /** A row in which the marks have less than this share of their contrast lies beyond the band. */
   private static final double SHARE = 0.45;
@@ -53,7 +56,7 @@ record ShortTickBand(RobustPolynomial middle, double width) {
               .mapToDouble(t -> sign * band.contrast(t.u(), row, pitch))
               .filter(c -> !Double.isNaN(c))
               .toArray();
-      rows[v + reach] = RobustPolynomial.median(contrasts);
+      rows[v + reach] = RobustPolynomial.quantile(contrasts, LOWER);
     }
     int near = (int) Math.min(reach, Math.round(1.5 * pitch));
     int top = reach;

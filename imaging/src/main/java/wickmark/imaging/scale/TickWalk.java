@@ -16,7 +16,7 @@ final class TickWalk {
   private static final double LEAST_HEIGHT = 0.35;
 
   /** After this many marks not seen in a row nothing is foretold any more. */
-  private static final int MOST_MISSED = 12;
+  private static final int MOST_MISSED = 30;
 
   private static final int SHORT_MEMORY = 8;
   private static final int LONG_MEMORY = 40;
