@@ -1,5 +1,7 @@
 package wickmark.imaging.scale;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,7 +58,7 @@ record CombTrace(
       trace = new CombTrace(band, series, shortTicks, sign, plane.factor());
       pitch = series.middlePitch();
       core = Math.max(1, CORE * shortTicks.width());
-      frame = trace.better();
+      frame = trace.better(round < 2);
       start = series.ticks().get(series.ticks().size() / 2).u();
       low = range[0];
       high = range[1];
@@ -97,30 +99,42 @@ record CombTrace(
   }
 
   /** Moves the frame onto the middle of the short marks and leans it with the marks. */
-  private EdgeFrame better() {
+  private EdgeFrame better(boolean coarse) {
     EdgeFrame frame = band.frame();
-    int n = series.ticks().size();
-    double[] u = new double[n];
-    double[] middle = new double[n];
-    double[] lean = new double[n];
+    double[] u = series.ticks().stream().mapToDouble(Tick::u).toArray();
+    double[] middle = new double[u.length];
+    for (int i = 0; i < u.length; i++) {
+      middle[i] = frame.middle().at(u[i]) + shortTicks.middle().at(u[i]);
+    }
+    double half = Math.max(2, 0.45 * shortTicks.width());
+    RobustPolynomial slant = coarse ? SlantSearch.corrected(band, series, half) : fineSlant();
+    return new EdgeFrame(
+        frame.axis(), RobustPolynomial.fit(u, middle, u.length < 30 ? 1 : 2, 0.05), slant);
+  }
+
+  /** Leans the frame by the offset of the marks' upper halves from their lower ones. */
+  private RobustPolynomial fineSlant() {
     double width = shortTicks.width();
     int half = Math.max(1, (int) Math.round(0.42 * width));
+    int inner = Math.max(1, half / 3);
     double pitch = series.middlePitch();
-    TickProfile lower = part(-half, -Math.max(1, half / 3), pitch);
-    TickProfile upper = part(Math.max(1, half / 3), half, pitch);
-    double apart = half + Math.max(1, half / 3);
-    for (int i = 0; i < n; i++) {
-      double at = series.ticks().get(i).u();
-      u[i] = at;
-      middle[i] = frame.middle().at(at) + shortTicks.middle().at(at);
-      double a = lower.peakNear(at, 0.3 * pitch);
-      double b = upper.peakNear(at, 0.3 * pitch);
-      double turn = Double.isNaN(a) || Double.isNaN(b) ? 0 : (b - a) / apart;
-      lean[i] = frame.slant().at(at) + turn;
+    TickProfile lower = part(-half, -inner, pitch);
+    TickProfile upper = part(inner, half, pitch);
+    List<double[]> leans = new ArrayList<>();
+    for (Tick tick : series.ticks()) {
+      double a = lower.peakNear(tick.u(), 0.3 * pitch);
+      double b = upper.peakNear(tick.u(), 0.3 * pitch);
+      if (!Double.isNaN(a) && !Double.isNaN(b)) {
+        double lean = band.frame().slant().at(tick.u()) + (b - a) / (half + inner);
+        leans.add(new double[] {tick.u(), lean});
+      }
     }
-    RobustPolynomial newMiddle = RobustPolynomial.fit(u, middle, n < 30 ? 1 : 2, 0.05);
-    RobustPolynomial newSlant = RobustPolynomial.fit(u, lean, n < 16 ? 0 : 1, 0.002);
-    return new EdgeFrame(frame.axis(), newMiddle, newSlant);
+    if (leans.size() < LEAST_TICKS) {
+      return band.frame().slant();
+    }
+    double[] u = leans.stream().mapToDouble(l -> l[0]).toArray();
+    double[] lean = leans.stream().mapToDouble(l -> l[1]).toArray();
+    return RobustPolynomial.fit(u, lean, leans.size() < 16 ? 0 : 1, 0.002);
   }
 
   private TickProfile part(int low, int high, double pitch) {

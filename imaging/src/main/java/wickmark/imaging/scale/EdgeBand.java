@@ -50,6 +50,14 @@ final class EdgeBand {
     return uLow + columns - 1;
   }
 
+  /** Returns the value at u in row v; beyond the ends that of the end. */
+  double at(double u, int v) {
+    double t = Math.min(Math.max(u - uLow, 0), columns - 1.001);
+    int i = (int) t;
+    int row = (v + reach) * columns + i;
+    return values[row] + (t - i) * (values[row + 1] - values[row]);
+  }
+
   /** Returns the mean over u - halfWidth to u + halfWidth in row v, or NaN outside the band. */
   double mean(double u, int v, double halfWidth) {
     double low = u - uLow - halfWidth;
