@@ -1,0 +1,98 @@
+package wickmark.imaging.scale;
+
+import wickmark.imaging.photo.Photo;
+
+/**
+ * A grey view of a photo, 0 to 255, reduced by a whole factor with box averages.
+ */
+final class Luminance {
+  private final Photo photo;
+  private final int factor;
+  private final int width;
+  private final int height;
+  private final float[] plane;
+
+  private Luminance(Photo photo, int factor, float[] plane) {
+    this.photo = photo;
+    this.factor = factor;
+    this.width = photo.widthPx() / factor;
+    this.height = photo.heightPx() / factor;
+    this.plane = plane;
+  }
+
+  /** Returns the reduced view, worked out pixel by pixel when asked: for small parts of a photo. */
+  static Luminance lazy(Photo photo, int factor) {
+    return new Luminance(photo, factor, new float[0]);
+  }
+
+  /** Returns the view reduced by {@code factor}, at least 1, in memory. */
+  static Luminance reduced(Photo photo, int factor) {
+    int width = photo.widthPx() / factor;
+    int height = photo.heightPx() / factor;
+    float[] plane = new float[width * height];
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        plane[y * width + x] = box(photo, x, y, factor);
+      }
+    }
+    return new Luminance(photo, factor, plane);
+  }
+
+  /** Returns this view, which must be in memory, reduced by two once more. */
+  Luminance halved() {
+    int w = width / 2;
+    int h = height / 2;
+    float[] half = new float[w * h];
+    for (int y = 0; y < h; y++) {
+      for (int x = 0; x < w; x++) {
+        int at = 2 * y * width + 2 * x;
+        half[y * w + x] =
+            (plane[at] + plane[at + 1] + plane[at + width] + plane[at + width + 1]) / 4;
+      }
+    }
+    return new Luminance(photo, 2 * factor, half);
+  }
+
+  private static float box(Photo photo, int x, int y, int factor) {
+    int sum = 0;
+    for (int j = y * factor; j < (y + 1) * factor; j++) {
+      for (int i = x * factor; i < (x + 1) * factor; i++) {
+        sum += photo.red(i, j) + 2 * photo.green(i, j) + photo.blue(i, j);
+      }
+    }
+    return sum / (4f * factor * factor);
+  }
+
+  int factor() {
+    return factor;
+  }
+
+  int width() {
+    return width;
+  }
+
+  int height() {
+    return height;
+  }
+
+  float pixel(int x, int y) {
+    return plane.length > 0 ? plane[y * width + x] : box(photo, x, y, factor);
+  }
+
+  /** Returns the value at a place between pixels (bilinear); outside, that of the nearest edge. */
+  double at(double x, double y) {
+    double px = Math.min(Math.max(x - 0.5, 0), width - 1.001);
+    double py = Math.min(Math.max(y - 0.5, 0), height - 1.001);
+    int ix = (int) px;
+    int iy = (int) py;
+    double fx = px - ix;
+    double fy = py - iy;
+    double top = pixel(ix, iy) * (1 - fx) + pixel(ix + 1, iy) * fx;
+    double bottom = pixel(ix, iy + 1) * (1 - fx) + pixel(ix + 1, iy + 1) * fx;
+    return top * (1 - fy) + bottom * fy;
+  }
+
+  boolean contains(double x, double y, double marginPx) {
+    return x >= marginPx && y >= marginPx && x <= width - marginPx && y <= height - marginPx;
+  }
+}

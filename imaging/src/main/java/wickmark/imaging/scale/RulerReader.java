@@ -1,0 +1,104 @@
+package wickmark.imaging.scale;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoPoint;
+
+/** Finds the graduated edges of rulers in a photo and numbers their marks. */
+public final class RulerReader {
+  /** The search runs on a picture reduced to at most this many pixels. */
+  private static final double SEARCH_PIXELS = 5.3e6;
+
+  /** Marks closer than this, in pixels, are measured at full size where there is one. */
+  private static final double FINE_PITCH = 9;
+
+  /** Groups of strokes followed at most: a picture full of texture must not take forever. */
+  private static final int MOST_SEEDS = 12;
+
+  private static final double LEAST_PITCHES = 8;
+
+  /** A reduced picture with a side shorter than this, in pixels, is not reduced again. */
+  private static final int LEAST_SIDE = 400;
+
+  private RulerReader() {}
+
+  /** Returns the edges found, the surest first; none is a result, not a failure. */
+  public static List<RulerEdge> read(Photo photo) {
+    return read(photo, List.of());
+  }
+
+  /**
+   * Returns the edges found outside the given outlines, the surest first.
+   *
+   * @param outlines polygons in photo pixels that hold no ruler, such as the strip
+   */
+  public static List<RulerEdge> read(Photo photo, List<List<PhotoPoint>> outlines) {
+    int factor = 1;
+    while ((double) photo.widthPx() * photo.heightPx() / (factor * factor) > SEARCH_PIXELS) {
+      factor *= 2;
+    }
+    List<CombTrace> known = new ArrayList<>();
+    List<RulerEdge> edges = new ArrayList<>();
+    Luminance plane = Luminance.reduced(photo, factor);
+    collect(photo, plane, outlines, known, edges);
+    // Marks too far apart for the first search, as of a ruler close to the camera.
+    if (Math.min(plane.width(), plane.height()) > LEAST_SIDE) {
+      collect(photo, plane.halved(), outlines, known, edges);
+    }
+    edges.sort(Comparator.comparingDouble(RulerEdge::confidence).reversed());
+    return List.copyOf(edges);
+  }
+
+  private static void collect(
+      Photo photo,
+      Luminance plane,
+      List<List<PhotoPoint>> outlines,
+      List<CombTrace> known,
+      List<RulerEdge> edges) {
+    int followed = 0;
+    for (CombSeed seed : SeedGrouping.seeds(cells(plane, outlines))) {
+      boolean longEnough = seed.uHigh() - seed.uLow() > LEAST_PITCHES * seed.pitchPx();
+      if (!longEnough || followed >= MOST_SEEDS || covered(known, seed.axis(), plane.factor())) {
+        continue;
+      }
+      followed++;
+      CombTrace trace = follow(photo, plane, seed);
+      if (trace != null && !covered(known, trace.middle(), trace.reduction())) {
+        Optional<RulerEdge> edge = EdgeReading.read(trace);
+        edge.ifPresent(edges::add);
+        edge.ifPresent(e -> known.add(trace));
+      }
+    }
+  }
+
+  private static List<PeriodicCell> cells(Luminance coarse, List<List<PhotoPoint>> outlines) {
+    List<PeriodicCell> cells = new ArrayList<>();
+    for (PeriodicCell cell : new PeriodicTexture(coarse).cells()) {
+      PhotoPoint at = new PhotoPoint(cell.x() * coarse.factor(), cell.y() * coarse.factor());
+      if (outlines.stream().noneMatch(outline -> Polygon.holds(outline, at))) {
+        cells.add(cell);
+      }
+    }
+    return cells;
+  }
+
+  private static @Nullable CombTrace follow(Photo photo, Luminance coarse, CombSeed seed) {
+    boolean fine = seed.pitchPx() < FINE_PITCH && coarse.factor() > 1;
+    return fine
+        ? CombTrace.follow(Luminance.lazy(photo, coarse.factor() / 2), seed.enlarged(2))
+        : CombTrace.follow(coarse, seed);
+  }
+
+  private static boolean covered(List<CombTrace> known, CombSeed.Axis place, int factor) {
+    return known.stream()
+        .anyMatch(
+            trace -> {
+              double scale = (double) factor / trace.reduction();
+              return trace.covers(place.x() * scale, place.y() * scale);
+            });
+  }
+}
