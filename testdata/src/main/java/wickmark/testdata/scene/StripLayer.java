@@ -1,0 +1,76 @@
+package wickmark.testdata.scene;
+
+import wickmark.testdata.strip.PaintedStrip;
+
+/** A painted strip lying on the desk. */
+final class StripLayer implements Layer {
+  private final PaintedStrip strip;
+  private final SheetSurface surface;
+  private final Placement placement;
+  private final Camera camera;
+  private final double[] light;
+
+  /**
+   * @param light direction to the light, as a unit vector of the world
+   */
+  StripLayer(PaintedStrip strip, SheetSurface surface, Placement placement, Camera camera, double[] light) {
+    this.strip = strip;
+    this.surface = surface;
+    this.placement = placement;
+    this.camera = camera;
+    this.light = light;
+  }
+
+  @Override
+  public void locate(double px, double py, double[] uvs) {
+    double[] xyz = new double[3];
+    double[] xy = new double[2];
+    double u = surface.width() / 2;
+    double v = surface.height() / 2;
+    double z = 0.15;
+    for (int i = 0; i < (surface.isFlat() ? 1 : 14); i++) {
+      camera.placeAt(px, py, z, xy);
+      double[] own = placement.toOwn(xy[0], xy[1]);
+      surface.at(u, v, xyz);
+      u += own[0] - xyz[0];
+      v += own[1] - xyz[1];
+      if (!surface.isFlat()) {
+        surface.at(u, v, xyz);
+        z = xyz[2];
+      }
+    }
+    uvs[0] = u;
+    uvs[1] = v;
+    uvs[2] = surface.isFlat() ? 1 : facing(u, v);
+  }
+
+  /** Returns the cosine between surface and light over that of flat paper, softened by light from all round. */
+  private double facing(double u, double v) {
+    double[] a = new double[3];
+    double[] b = new double[3];
+    surface.at(u - 0.5, v, a);
+    surface.at(u + 0.5, v, b);
+    double slopeU = b[2] - a[2];
+    surface.at(u, v - 0.5, a);
+    surface.at(u, v + 0.5, b);
+    double slopeV = b[2] - a[2];
+    double[] towards = placement.toOwn(placement.xMm() + light[0], placement.yMm() + light[1]);
+    double cosine = (light[2] - slopeU * towards[0] - slopeV * towards[1])
+        / Math.sqrt(1 + slopeU * slopeU + slopeV * slopeV);
+    return 0.4 + 0.6 * Math.max(0, cosine) / light[2];
+  }
+
+  @Override
+  public boolean mayLieIn(double uLow, double uHigh, double vLow, double vHigh) {
+    return uHigh > -2 && uLow < surface.width() + 2 && vHigh > -2 && vLow < surface.height() + 2;
+  }
+
+  @Override
+  public float sample(float u, float v, float[] into) {
+    if (!strip.edges().hasPaperAt(u, v)) {
+      return 0;
+    }
+    strip.addReflectance(u, v, into);
+    return 1;
+  }
+}
