@@ -4,6 +4,7 @@ package wickmark.testdata.colour;
 public final class SrgbCurve {
   private static final int STEPS = 1 << 14;
   private static final float[] ENCODED = table();
+  private static final double[] DECODED = decoded();
 
   private SrgbCurve() {}
 
@@ -30,6 +31,19 @@ public final class SrgbCurve {
     int index = (int) place;
     float rest = place - index;
     return ENCODED[index] + rest * (ENCODED[index + 1] - ENCODED[index]);
+  }
+
+  /** Returns linear light, 0 to 1, of an 8-bit value, 0 to 255. */
+  public static double decode8(int coded) {
+    return DECODED[coded];
+  }
+
+  private static double[] decoded() {
+    double[] table = new double[256];
+    for (int i = 0; i < table.length; i++) {
+      table[i] = decode(i / 255.0);
+    }
+    return table;
   }
 
   private static float[] table() {

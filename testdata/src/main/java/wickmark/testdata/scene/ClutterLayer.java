@@ -3,11 +3,13 @@ package wickmark.testdata.scene;
 /** A thing that lies about, seen at the height of its upper side. */
 final class ClutterLayer implements Layer, Shadows.Caster {
   private final Clutter clutter;
+  private final Frame frame;
   private final Camera camera;
   private final Texture texture;
 
   ClutterLayer(Clutter clutter, Camera camera, Texture texture) {
     this.clutter = clutter;
+    this.frame = new Frame(clutter.placement());
     this.camera = camera;
     this.texture = texture;
   }
@@ -16,9 +18,8 @@ final class ClutterLayer implements Layer, Shadows.Caster {
   public void locate(double px, double py, double[] uvs) {
     double[] xy = new double[2];
     camera.placeAt(px, py, clutter.kind().thickMm / 2, xy);
-    double[] own = clutter.placement().toOwn(xy[0], xy[1]);
-    uvs[0] = own[0];
-    uvs[1] = own[1];
+    uvs[0] = frame.ownX(xy[0], xy[1]);
+    uvs[1] = frame.ownY(xy[0], xy[1]);
     uvs[2] = 1;
   }
 
@@ -39,16 +40,17 @@ final class ClutterLayer implements Layer, Shadows.Caster {
 
   @Override
   public double distance(double x, double y) {
-    double[] own = clutter.placement().toOwn(x, y);
+    double ownX = frame.ownX(x, y);
+    double ownY = frame.ownY(x, y);
     double w = clutter.kind().widthMm / 2;
-    double r = Math.sqrt(own[0] * own[0] + own[1] * own[1]);
+    double r = Math.sqrt(ownX * ownX + ownY * ownY);
     switch (clutter.kind()) {
       case DISC:
         return r - w;
       case RIM:
         return Math.abs(r - w + 1.6) - 1;
       default:
-        return Shadows.toRectangle(own[0], own[1], w, clutter.kind().heightMm / 2);
+        return Shadows.toRectangle(ownX, ownY, w, clutter.kind().heightMm / 2);
     }
   }
 

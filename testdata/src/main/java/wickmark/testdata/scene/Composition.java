@@ -47,22 +47,23 @@ final class Composition {
       PaintedStrip strip = StripPainter.paint(item.plan(), fineness(1.3, 8, 24));
       double width = item.plan().sheet().widthMm();
       double height = item.plan().sheet().heightMm();
+      Frame frame = new Frame(item.placement());
       SheetSurface surface = new SheetSurface(width, height, item.bends());
       layers.add(new StripLayer(strip, surface, item.placement(), camera, light));
       casters.add(new StripCaster(surface, item.placement()));
       if (item.developed()) {
         seen.add(
             new SeenStrip(
-                strip.truth(), place -> project(surface, item.placement(), place), widthPx, heightPx));
+                strip.truth(), place -> project(surface, frame, place), widthPx, heightPx));
       }
     }
     return layers;
   }
 
-  private PointPx project(SheetSurface surface, Placement placement, PointMm place) {
+  private PointPx project(SheetSurface surface, Frame frame, PointMm place) {
     double[] xyz = new double[3];
     surface.at(place.x(), place.y(), xyz);
-    double[] world = placement.toWorld(xyz[0], xyz[1]);
+    double[] world = frame.toWorld(xyz[0], xyz[1]);
     return camera.project(world[0], world[1], xyz[2]);
   }
 

@@ -8,13 +8,13 @@ import wickmark.testdata.truth.RulerTruth;
 /** A ruler on the desk: its graduation lies at the height of its thickness, hence its parallax. */
 final class RulerLayer implements Layer, Shadows.Caster {
   private final RulerPlan plan;
-  private final Placement placement;
+  private final Frame frame;
   private final Camera camera;
   private final Texture texture;
 
   RulerLayer(RulerPlan plan, Placement placement, Camera camera, Texture texture) {
     this.plan = plan;
-    this.placement = placement;
+    this.frame = new Frame(placement);
     this.camera = camera;
     this.texture = texture;
   }
@@ -23,9 +23,8 @@ final class RulerLayer implements Layer, Shadows.Caster {
   public void locate(double px, double py, double[] uvs) {
     double[] xy = new double[2];
     camera.placeAt(px, py, plan.thicknessMm(), xy);
-    double[] own = placement.toOwn(xy[0], xy[1]);
-    uvs[0] = own[0] + plan.bodyMm() / 2;
-    uvs[1] = own[1] + plan.widthMm() / 2;
+    uvs[0] = frame.ownX(xy[0], xy[1]) + plan.bodyMm() / 2;
+    uvs[1] = frame.ownY(xy[0], xy[1]) + plan.widthMm() / 2;
     uvs[2] = 1;
   }
 
@@ -44,8 +43,9 @@ final class RulerLayer implements Layer, Shadows.Caster {
 
   @Override
   public double distance(double x, double y) {
-    double[] own = placement.toOwn(x, y);
-    return Shadows.toRectangle(own[0], own[1], plan.bodyMm() / 2, plan.widthMm() / 2);
+    double ownX = frame.ownX(x, y);
+    double ownY = frame.ownY(x, y);
+    return Shadows.toRectangle(ownX, ownY, plan.bodyMm() / 2, plan.widthMm() / 2);
   }
 
   @Override
@@ -76,7 +76,7 @@ final class RulerLayer implements Layer, Shadows.Caster {
   }
 
   private PointPx at(double u, double v) {
-    double[] world = placement.toWorld(u - plan.bodyMm() / 2, v - plan.widthMm() / 2);
+    double[] world = frame.toWorld(u - plan.bodyMm() / 2, v - plan.widthMm() / 2);
     return camera.project(world[0], world[1], plan.thicknessMm());
   }
 }

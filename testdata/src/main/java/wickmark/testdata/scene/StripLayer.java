@@ -6,7 +6,7 @@ import wickmark.testdata.strip.PaintedStrip;
 final class StripLayer implements Layer {
   private final PaintedStrip strip;
   private final SheetSurface surface;
-  private final Placement placement;
+  private final Frame frame;
   private final Camera camera;
   private final double[] light;
 
@@ -16,7 +16,7 @@ final class StripLayer implements Layer {
   StripLayer(PaintedStrip strip, SheetSurface surface, Placement placement, Camera camera, double[] light) {
     this.strip = strip;
     this.surface = surface;
-    this.placement = placement;
+    this.frame = new Frame(placement);
     this.camera = camera;
     this.light = light;
   }
@@ -28,12 +28,11 @@ final class StripLayer implements Layer {
     double u = surface.width() / 2;
     double v = surface.height() / 2;
     double z = 0.15;
-    for (int i = 0; i < (surface.isFlat() ? 1 : 14); i++) {
+    for (int i = 0; i < (surface.isFlat() ? 1 : 9); i++) {
       camera.placeAt(px, py, z, xy);
-      double[] own = placement.toOwn(xy[0], xy[1]);
       surface.at(u, v, xyz);
-      u += own[0] - xyz[0];
-      v += own[1] - xyz[1];
+      u += frame.ownX(xy[0], xy[1]) - xyz[0];
+      v += frame.ownY(xy[0], xy[1]) - xyz[1];
       if (!surface.isFlat()) {
         surface.at(u, v, xyz);
         z = xyz[2];
@@ -54,7 +53,7 @@ final class StripLayer implements Layer {
     surface.at(u, v - 0.5, a);
     surface.at(u, v + 0.5, b);
     double slopeV = b[2] - a[2];
-    double[] towards = placement.toOwn(placement.xMm() + light[0], placement.yMm() + light[1]);
+    double[] towards = frame.direction(light[0], light[1]);
     double cosine = (light[2] - slopeU * towards[0] - slopeV * towards[1])
         / Math.sqrt(1 + slopeU * slopeU + slopeV * slopeV);
     return 0.4 + 0.6 * Math.max(0, cosine) / light[2];
