@@ -9,6 +9,7 @@ import java.util.List;
  */
 final class SheetSurface {
   private static final double STEP_MM = 0.5;
+  private static final double MARGIN_MM = 6;
 
   private final double width;
   private final double height;
@@ -23,8 +24,8 @@ final class SheetSurface {
     this.width = width;
     this.height = height;
     this.flat = bends.isEmpty();
-    this.columns = flat ? 0 : (int) Math.ceil((width + 4) / STEP_MM) + 1;
-    this.rows = flat ? 0 : (int) Math.ceil((height + 4) / STEP_MM) + 1;
+    this.columns = flat ? 0 : (int) Math.ceil((width + 2 * MARGIN_MM) / STEP_MM) + 1;
+    this.rows = flat ? 0 : (int) Math.ceil((height + 2 * MARGIN_MM) / STEP_MM) + 1;
     this.x = new float[columns * rows];
     this.y = new float[columns * rows];
     this.z = new float[columns * rows];
@@ -43,7 +44,7 @@ final class SheetSurface {
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
         z[row * columns + column] =
-            (float) Bend.heightAt(bends, column * STEP_MM - 2, row * STEP_MM - 2, width, height);
+            (float) Bend.heightAt(bends, column * STEP_MM - MARGIN_MM, row * STEP_MM - MARGIN_MM, width, height);
       }
     }
   }
@@ -57,7 +58,7 @@ final class SheetSurface {
       walked += Math.sqrt(Math.max(0, STEP_MM * STEP_MM - climb * climb));
       reached[i] = walked;
     }
-    double middle = (length / 2 + 2) / STEP_MM;
+    double middle = (length / 2 + MARGIN_MM) / STEP_MM;
     int low = (int) middle;
     double centre = reached[low] + (middle - low) * (reached[low + 1] - reached[low]);
     for (int i = 0; i < count; i++) {
@@ -73,13 +74,13 @@ final class SheetSurface {
       xyz[2] = 0.15;
       return;
     }
-    double c = Math.max(0, Math.min(columns - 1.001, (u + 2) / STEP_MM));
-    double r = Math.max(0, Math.min(rows - 1.001, (v + 2) / STEP_MM));
+    double c = Math.max(0, Math.min(columns - 1.001, (u + MARGIN_MM) / STEP_MM));
+    double r = Math.max(0, Math.min(rows - 1.001, (v + MARGIN_MM) / STEP_MM));
     int column = (int) c;
     int row = (int) r;
     // Beyond the grid the sheet goes on in the plane, so that every pixel has an answer.
-    double beyondU = u - (c * STEP_MM - 2);
-    double beyondV = v - (r * STEP_MM - 2);
+    double beyondU = u - (c * STEP_MM - MARGIN_MM);
+    double beyondV = v - (r * STEP_MM - MARGIN_MM);
     xyz[0] = mix(x, column, row, c - column, r - row) + beyondU;
     xyz[1] = mix(y, column, row, c - column, r - row) + beyondV;
     xyz[2] = mix(z, column, row, c - column, r - row);

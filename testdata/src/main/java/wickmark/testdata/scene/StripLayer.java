@@ -4,6 +4,9 @@ import wickmark.testdata.strip.PaintedStrip;
 
 /** A painted strip lying on the desk. */
 final class StripLayer implements Layer {
+  /** How far a roughly cut sheet may reach beyond its rectangle. */
+  private static final double BEYOND_MM = 6;
+
   private final PaintedStrip strip;
   private final SheetSurface surface;
   private final Frame frame;
@@ -61,7 +64,10 @@ final class StripLayer implements Layer {
 
   @Override
   public boolean mayLieIn(double uLow, double uHigh, double vLow, double vHigh) {
-    return uHigh > -2 && uLow < surface.width() + 2 && vHigh > -2 && vLow < surface.height() + 2;
+    return uHigh > -BEYOND_MM
+        && uLow < surface.width() + BEYOND_MM
+        && vHigh > -BEYOND_MM
+        && vLow < surface.height() + BEYOND_MM;
   }
 
   @Override

@@ -10,7 +10,7 @@ package wickmark.testdata.strip;
  */
 public record Raster(int widthPx, int heightPx, double pxPerMm) {
   /** How far the raster reaches beyond the strip's rectangle on every side, mm. */
-  public static final double MARGIN_MM = 2;
+  public static final double MARGIN_MM = 6;
 
   static Raster of(Sheet sheet, double pxPerMm) {
     return new Raster(

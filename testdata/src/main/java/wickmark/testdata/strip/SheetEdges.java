@@ -25,10 +25,11 @@ public final class SheetEdges {
     PointMm tr = corners.get(1);
     PointMm br = corners.get(2);
     PointMm bl = corners.get(3);
-    this.left = edge(h, bl.x(), tl.x(), sheet.cut(), seed + 1);
-    this.right = edge(h, br.x(), tr.x(), sheet.cut(), seed + 2);
-    this.bottom = edge(w, bl.y(), br.y(), sheet.cut(), seed + 3);
-    this.top = edge(w, tl.y(), tr.y(), sheet.cut(), seed + 4);
+    double round = sheet.cut().roundMm();
+    this.left = edge(h, bl.x(), tl.x(), sheet.cut(), 0, seed + 1);
+    this.right = edge(h, br.x(), tr.x(), sheet.cut(), 0, seed + 2);
+    this.bottom = edge(w, bl.y(), br.y(), sheet.cut(), -round, seed + 3);
+    this.top = edge(w, tl.y(), tr.y(), sheet.cut(), round, seed + 4);
     for (Blemish blemish : blemishes) {
       if (blemish instanceof Blemish.Hole hole) {
         holes.add(hole);
@@ -68,7 +69,7 @@ public final class SheetEdges {
     return corners;
   }
 
-  private static double[] edge(double length, double from, double to, Cut cut, long seed) {
+  private static double[] edge(double length, double from, double to, Cut cut, double bulge, long seed) {
     double[] edge = new double[(int) (length / STEP_MM) + 2];
     ValueNoise noise = new ValueNoise(seed);
     for (int i = 0; i < edge.length; i++) {
@@ -77,6 +78,7 @@ public final class SheetEdges {
       double ends = Math.min(1, 8 * Math.min(share, Math.max(0, 1 - share)));
       edge[i] =
           from + share * (to - from)
+              + bulge * 4 * share * (1 - share)
               + ends * cut.waverMm() * noise.octaves(along / 28, 0.5, 2)
               + 2.2 * cut.roughMm() * noise.octaves(along / 0.7, 7.5, 3);
     }

@@ -27,12 +27,13 @@ final class SpotForm {
     double u = across / shape.acrossMm();
     double v = along / shape.alongMm();
     if (ragged > 0) {
-      double du = warp.octaves(0.55 * u, 0.55 * v + 40, 2);
-      double dv = warp.octaves(0.55 * u - 40, 0.55 * v, 2);
+      double du = warp.octaves(0.7 * u + 20, 0.7 * v + 40, 2);
+      double dv = warp.octaves(0.7 * u - 40, 0.7 * v + 3, 2);
       u += 1.3 * ragged * du;
       v += 1.3 * ragged * dv;
     }
-    v += shape.crescentMm() / shape.alongMm() * u * u;
+    // Beyond two standard deviations the sides run on straight, so that faint wings do not curl away.
+    v += shape.crescentMm() / shape.alongMm() * (Math.abs(u) < 2 ? u * u : 4 * Math.abs(u) - 4);
     double density = gaussian(u * u + v * v);
     if (shape.tailMm() > 0) {
       density += TAIL_SHARE * tail(v) * gaussian(1.5 * u * u);
