@@ -1,0 +1,77 @@
+package wickmark.testdata.scene;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import wickmark.testdata.noise.ValueNoise;
+
+/**
+ * How a sheet of paper does not lie flat. Bends add up.
+ *
+ * @param kind its form
+ * @param heightMm height of its highest place above the desk
+ * @param seed chance for the irregular ones
+ */
+public record Bend(Kind kind, double heightMm, long seed) {
+
+  /** The forms of bent paper. */
+  public enum Kind {
+    /** Curved along its length, its middle lifted. */
+    ARCH,
+    /** Curved along its length, both ends lifted. */
+    CUP,
+    /** Curved across, its middle lifted. */
+    BOW,
+    /** Wavy as paper dries. */
+    COCKLE,
+    /** One upper corner lifted. */
+    CORNER,
+    /** Its upper end stands up from a crease where it hung. */
+    HUNG
+  }
+
+  static double heightAt(List<Bend> bends, double across, double along, double width, double height) {
+    double sum = 0.15;
+    for (Bend bend : bends) {
+      sum += bend.at(across / width, along / height, width, height);
+    }
+    return sum;
+  }
+
+  /** Returns this bend's height where the shares of width and height are u and v. */
+  private double at(double u, double v, double width, double height) {
+    switch (kind) {
+      case ARCH:
+        return heightMm * hump(v);
+      case CUP:
+        return heightMm * (1 - hump(v));
+      case BOW:
+        return heightMm * hump(u);
+      case CORNER:
+        double past = Math.max(0, u + v - 1.35) / 0.65;
+        return heightMm * past * past;
+      case HUNG:
+        return heightMm * ramp((v - 0.86) * height) / ramp(0.14 * height);
+      default:
+        return cockle(u * width, v * height);
+    }
+  }
+
+  private static double hump(double share) {
+    return StrictMath.sin(Math.PI * Math.max(0, Math.min(1, share)));
+  }
+
+  /** A crease is not a knife: it turns within a few millimetres. */
+  private static double ramp(double mm) {
+    double soft = 1.5;
+    return (mm + Math.sqrt(mm * mm + soft * soft)) / 2;
+  }
+
+  private double cockle(double x, double y) {
+    ValueNoise noise = new ValueNoise(seed);
+    DoubleUnaryOperator wave = t -> 0.5 + 0.5 * StrictMath.sin(t);
+    double lean = noise.at(0.3, 0.6);
+    double first = wave.applyAsDouble(2 * Math.PI * (x * 0.5 * lean + y) / 46 + 3 * noise.at(x / 60, y / 60));
+    double second = wave.applyAsDouble(2 * Math.PI * (x - y * 0.4 * lean) / 58 + 3 * noise.at(x / 70 + 9, y / 70));
+    return heightMm * (0.6 * first + 0.4 * second);
+  }
+}
