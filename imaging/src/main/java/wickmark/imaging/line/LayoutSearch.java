@@ -47,13 +47,19 @@ public final class LayoutSearch {
           continue;
         }
         for (int down = -1; down <= 1; down += 2) {
-          if (front == null || gap * down < 0) {
+          if (front == null || (gap * down < 0 && clearOfEdge(map, front, down))) {
             double score = score(map, content, baseline, front, down);
             all.add(new Hypothesis(down > 0 ? turns : turns + 2, baseline, front, score));
           }
         }
       }
     }
+  }
+
+  /** A front closer than 2.3 mm to the upper edge cannot be told from the edge. */
+  private static boolean clearOfEdge(DensityMap map, CrossLine front, int down) {
+    double fromTop = down > 0 ? front.level() : map.height() - front.level();
+    return fromTop > 2.3 * map.cellsPerMm();
   }
 
   /**

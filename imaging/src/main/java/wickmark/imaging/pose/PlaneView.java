@@ -66,12 +66,12 @@ public final class PlaneView {
   }
 
   /** The camera's parameters in the order of {@link #with}: ln f, k, a, b. */
-  double[] parameters() {
+  public double[] parameters() {
     return new double[] {StrictMath.log(focalPx), distortion, a, b};
   }
 
   /** The same picture seen with other parameters. */
-  PlaneView with(double[] p) {
+  public PlaneView with(double[] p) {
     return new PlaneView(centreX, centreY, StrictMath.exp(p[0]), p[1], p[2], p[3]);
   }
 

@@ -46,4 +46,19 @@ public record PaperShape(List<PhotoPoint> outline) {
     }
     return mask;
   }
+
+  /** Whether a place of the photo lies on the paper (even-odd rule). */
+  public boolean contains(PhotoPoint place) {
+    boolean in = false;
+    int n = outline.size();
+    for (int i = 0, j = n - 1; i < n; j = i++) {
+      PhotoPoint a = outline.get(i);
+      PhotoPoint b = outline.get(j);
+      if ((a.y() > place.y()) != (b.y() > place.y())
+          && place.x() < (b.x() - a.x()) * (place.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+        in = !in;
+      }
+    }
+    return in;
+  }
 }

@@ -61,6 +61,27 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
     return new StraightStrip(frame, light, shape.mask(frame));
   }
 
+  /** The picture in 8-bit sRGB, for people to look at. */
+  public Photo toPhoto() {
+    int n = light.width() * light.height();
+    byte[] rgb = new byte[3 * n];
+    for (int c = 0; c < 3; c++) {
+      float[] cells = light.channel(c).cells();
+      for (int i = 0; i < n; i++) {
+        double v = Math.max(0, Math.min(1, cells[i]));
+        double e = v <= 0.0031308 ? 12.92 * v : 1.055 * StrictMath.pow(v, 1 / 2.4) - 0.055;
+        rgb[3 * i + c] = (byte) Math.round(255 * e);
+      }
+    }
+    return new Photo(
+        light.width(),
+        light.height(),
+        rgb,
+        java.util.Optional.empty(),
+        java.util.OptionalDouble.empty(),
+        false);
+  }
+
   /** Photo pixels per cell at the middle of the strip. */
   private static double photoStep(StripFrame frame) {
     double x = frame.width() / 2.0;

@@ -1,0 +1,104 @@
+package wickmark.imaging;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import wickmark.imaging.photo.PhotoPoint;
+
+/**
+ * What the person says about a picture. What is said replaces the search for that part only.
+ *
+ * @param laneNames from left to right with the baseline at the bottom; empty for 1, 2, 3 …
+ * @param unknowns names of the lanes to explain
+ * @param laneCount how many lanes there are, where names do not say it
+ * @param scale the scale, if said
+ * @param strip what is said of the strip's place
+ * @param lines what is said of baseline, front and origins
+ */
+public record ReadingRequest(
+    List<String> laneNames,
+    Set<String> unknowns,
+    OptionalInt laneCount,
+    Optional<SaidScale> scale,
+    SaidStrip strip,
+    SaidLines lines) {
+
+  public ReadingRequest {
+    laneNames = List.copyOf(laneNames);
+    unknowns = Set.copyOf(unknowns);
+  }
+
+  /** Nothing said. */
+  public static ReadingRequest nothing() {
+    return new ReadingRequest(
+        List.of(), Set.of(), OptionalInt.empty(), Optional.empty(), SaidStrip.nothing(), SaidLines.nothing());
+  }
+
+  /** How many lanes the person speaks of. */
+  public OptionalInt lanes() {
+    return laneNames.isEmpty() ? laneCount : OptionalInt.of(laneNames.size());
+  }
+
+  /** A scale that the person says. */
+  public sealed interface SaidScale {
+    /** Dots per inch of a scan. */
+    record Dpi(double dpi) implements SaidScale {}
+
+    /** The strip's true width. */
+    record StripWidth(double mm) implements SaidScale {}
+
+    /** The strip's true height. */
+    record StripHeight(double mm) implements SaidScale {}
+
+    /** Two places of the picture, on the plane of the paper, and the true distance between them. */
+    record Span(PhotoPoint from, PhotoPoint to, double mm) implements SaidScale {}
+  }
+
+  /** Which way the strip's bottom points in the picture. */
+  public enum Bottom {
+    UP,
+    DOWN,
+    LEFT,
+    RIGHT
+  }
+
+  /** A part of the picture to leave out, in photo pixels. */
+  public record Area(PhotoPoint from, PhotoPoint to) {}
+
+  /** A line by two of its points. */
+  public record Segment(PhotoPoint from, PhotoPoint to) {}
+
+  /**
+   * The strip's place.
+   *
+   * @param corners four, in any order around it; or none
+   */
+  public record SaidStrip(
+      List<PhotoPoint> corners, Optional<Bottom> bottom, List<Area> ignored) {
+    public SaidStrip {
+      corners = List.copyOf(corners);
+      ignored = List.copyOf(ignored);
+      if (!corners.isEmpty() && corners.size() != 4) {
+        throw new IllegalArgumentException("a strip has four corners, got " + corners.size());
+      }
+    }
+
+    static SaidStrip nothing() {
+      return new SaidStrip(List.of(), Optional.empty(), List.of());
+    }
+  }
+
+  /** The lines, and lanes' places on the baseline by name. */
+  public record SaidLines(
+      Optional<Segment> baseline, Optional<Segment> front, Map<String, PhotoPoint> origins) {
+    public SaidLines {
+      origins = Map.copyOf(origins);
+    }
+
+    static SaidLines nothing() {
+      return new SaidLines(Optional.empty(), Optional.empty(), Map.of());
+    }
+  }
+}

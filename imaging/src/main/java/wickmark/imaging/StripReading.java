@@ -1,0 +1,71 @@
+package wickmark.imaging;
+
+import java.util.List;
+import wickmark.core.chromatogram.StripEvidence;
+import wickmark.core.record.LanePicture;
+import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.line.LineKind;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.scale.PixelScale;
+
+/**
+ * One strip as it was read.
+ *
+ * @param evidence places along the lanes, ready to be made into distances and Rf
+ * @param pictures where lanes and spots lie in the photo, in the order of the evidence's lanes
+ * @param placed where strip, baseline and front lie in the photo
+ * @param scale how pixels became millimetres
+ * @param straightened the strip upright and in true proportions
+ * @param doubts what the reader must see
+ */
+public record StripReading(
+    StripEvidence evidence,
+    List<LanePicture> pictures,
+    Placed placed,
+    PixelScale scale,
+    Straightened straightened,
+    List<Doubt> doubts) {
+
+  public StripReading {
+    pictures = List.copyOf(pictures);
+    doubts = List.copyOf(doubts);
+  }
+
+  /**
+   * Where the strip lies in the photo.
+   *
+   * @param corners top-left, top-right, bottom-right, bottom-left
+   * @param pictureToStrip homography, row by row, from photo pixels to strip coordinates (x right, y
+   *     up from the baseline's left end; millimetres where there is a scale, else the strip's height
+   *     is 1)
+   * @param baseline its ends, left first
+   * @param front its course from left to right
+   */
+  public record Placed(
+      List<PhotoPoint> corners,
+      List<Double> pictureToStrip,
+      List<PhotoPoint> baseline,
+      List<PhotoPoint> front,
+      LineKind frontKind,
+      Confidence confidence) {
+    public Placed {
+      corners = List.copyOf(corners);
+      pictureToStrip = List.copyOf(pictureToStrip);
+      baseline = List.copyOf(baseline);
+      front = List.copyOf(front);
+    }
+  }
+
+  /** How sure each finding is, 0 to 1. */
+  public record Confidence(
+      double strip, double orientation, double baseline, double front, double lanes) {}
+
+  /**
+   * The strip upright.
+   *
+   * @param picture its pixels
+   * @param pixelsPerMm or per nominal millimetre where there is no scale
+   */
+  public record Straightened(Photo picture, double pixelsPerMm) {}
+}

@@ -1,0 +1,75 @@
+package wickmark.imaging.lane;
+
+import java.util.Arrays;
+import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Smoothing;
+
+/**
+ * Where there is dye between baseline and front.
+ *
+ * @param strength smoothed density, the norm of the three channels over √3 less what blank paper
+ *     gives; 0 outside the developed part
+ * @param mask 1 where there is dye: all of a figure that is surely dye somewhere, down to where it
+ *     fades into the paper
+ * @param noise standard deviation of the smoothed density on blank paper
+ * @param density the map's three densities with baseline and front line taken out
+ */
+public record DyeMap(Raster strength, Raster mask, double noise, Raster[] density) {
+  /** Smoothing, mm: well below the size of a spot, well above pencil and paper texture. */
+  private static final double SIGMA_MM = 0.45;
+
+  /** Density that is surely dye: faint spots have a peak of 0.06. */
+  private static final double SURE = 0.026;
+
+  /** Least density followed down a spot's flank. */
+  private static final double FLANK = 0.012;
+
+  /** Finds the dye. */
+  public static DyeMap of(DensityMap map, FittedLine baseline, FittedLine front) {
+    double mm = map.cellsPerMm();
+    Raster[] smooth = new Raster[3];
+    Raster strength = new Raster(map.width(), map.height());
+    Raster[] clean = LineRemoval.remove(map, baseline, front);
+    for (int c = 0; c < 3; c++) {
+      smooth[c] = Smoothing.gaussian(clean[c], SIGMA_MM * mm);
+    }
+    for (int x = 0; x < map.width(); x++) {
+      int from = (int) Math.max(0, front.at(x + 0.5) - 3 * mm);
+      int to = (int) Math.min(map.height(), baseline.at(x + 0.5) + 1.5 * mm);
+      for (int y = from; y < to; y++) {
+        if (map.paper().at(x, y) > 0) {
+          strength.set(x, y, norm(smooth, x, y));
+        }
+      }
+    }
+    double noise = noise(strength);
+    Raster mask = Hysteresis.above(strength, Math.max(SURE, 5 * noise), Math.max(FLANK, 2.5 * noise));
+    return new DyeMap(strength, mask, noise, clean);
+  }
+
+  private static float norm(Raster[] smooth, int x, int y) {
+    double sum = 0;
+    for (int c = 0; c < 3; c++) {
+      double d = Math.max(0, smooth[c].at(x, y));
+      sum += d * d;
+    }
+    return (float) Math.sqrt(sum / 3);
+  }
+
+  private static double noise(Raster strength) {
+    double[] v = new double[strength.cells().length / 3 + 1];
+    int n = 0;
+    for (int i = 0; i < strength.cells().length; i += 3) {
+      if (strength.cells()[i] > 0) {
+        v[n++] = strength.cells()[i];
+      }
+    }
+    if (n < 10) {
+      return 0.003;
+    }
+    Arrays.sort(v, 0, n);
+    return Math.max(0.001, v[n / 3]);
+  }
+}

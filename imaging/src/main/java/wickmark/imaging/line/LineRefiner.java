@@ -1,0 +1,275 @@
+package wickmark.imaging.line;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Smoothing;
+
+/**
+ * Measures a line's course to a part of a cell: the centroid of its density across, in bins along
+ * it, then a polynomial by iteratively reweighted least squares (Tukey's biweight), of the least
+ * degree that the points bear out (Bayesian information criterion).
+ */
+public final class LineRefiner {
+  private static final double BIN_MM = 1;
+
+  /** Degrees allowed: a pencil line along a ruler bends only with the paper; a front wanders. */
+  private static final int PENCIL_DEGREE = 3;
+
+  private static final int TIDE_DEGREE = 6;
+
+  private final DensityMap map;
+  private final Layout.LinePath path;
+  private final Raster signal;
+  private final double window;
+
+  private LineRefiner(DensityMap map, Layout.LinePath path) {
+    this.map = map;
+    this.path = path;
+    double mm = map.cellsPerMm();
+    boolean pencil = path.kind() == LineKind.PENCIL;
+    this.signal =
+        pencil ? Smoothing.gaussian(map.neutral(), 0.6) : TideFilter.apply(map, 0.22 * mm);
+    this.window = (pencil ? 1.1 : 1.5) * mm;
+  }
+
+  /** Measures the line in a finer map of the same strip. */
+  public static FittedLine refine(DensityMap map, Layout.LinePath path) {
+    return new LineRefiner(map, path).fit();
+  }
+
+  private FittedLine fit() {
+    int bins = Math.max(8, (int) (map.width() / (BIN_MM * map.cellsPerMm())));
+    double[] u = new double[bins];
+    double[] y = new double[bins];
+    double[] contrast = new double[bins];
+    int n = 0;
+    for (int b = 0; b < bins; b++) {
+      double[] point = point(b * map.width() / bins, (b + 1) * map.width() / bins);
+      if (point != null) {
+        u[n] = (point[0] - map.width() / 2.0) / (map.width() / 2.0);
+        y[n] = point[1];
+        contrast[n] = point[2];
+        n++;
+      }
+    }
+    if (n < 4) {
+      return fromPath();
+    }
+    u = Arrays.copyOf(u, n);
+    y = Arrays.copyOf(y, n);
+    double[] trust = trust(Arrays.copyOf(contrast, n));
+    int most = path.kind() == LineKind.PENCIL ? PENCIL_DEGREE : TIDE_DEGREE;
+    Polynomial best = null;
+    for (int degree = 1; degree <= Math.min(most, n / 4); degree++) {
+      Polynomial p = Polynomial.robust(u, y, trust, degree);
+      if (best == null || p.criterion < best.criterion - 6) {
+        best = p;
+      }
+    }
+    if (best == null) {
+      return fromPath();
+    }
+    return new FittedLine(
+        path.kind(),
+        map.width() / 2.0,
+        map.width() / 2.0,
+        box(best.coefficients),
+        best.covariance,
+        best.sigma,
+        path.certainty(),
+        n / (double) bins);
+  }
+
+  /** The coarse course as it is, where the fine map shows too little of the line. */
+  private FittedLine fromPath() {
+    double left = path.at(0) * map.height();
+    double right = path.at(1) * map.height();
+    double variance = map.cellsPerMm() * map.cellsPerMm() * 0.09;
+    return new FittedLine(
+        path.kind(),
+        map.width() / 2.0,
+        map.width() / 2.0,
+        List.of((left + right) / 2, (right - left) / 2),
+        new double[][] {{variance, 0}, {0, variance}},
+        Math.sqrt(variance),
+        path.certainty() / 2,
+        0);
+  }
+
+  private static List<Double> box(double[] values) {
+    List<Double> list = new ArrayList<>();
+    for (double v : values) {
+      list.add(v);
+    }
+    return list;
+  }
+
+  /** {column, row, contrast} of the line within some columns, or null where it is not seen. */
+  private double @org.jspecify.annotations.Nullable [] point(int from, int to) {
+    int half = (int) Math.ceil(window);
+    double[] profile = new double[2 * half + 1];
+    double column = (from + to) / 2.0;
+    double centre = path.at(column / map.width()) * map.height();
+    int used = 0;
+    for (int x = from; x < to; x++) {
+      double at = path.at((x + 0.5) / map.width()) * map.height();
+      int row = (int) Math.floor(at);
+      if (row < 0 || row >= map.height() || map.paper().at(x, row) == 0) {
+        continue;
+      }
+      used++;
+      for (int k = -half; k <= half; k++) {
+        profile[k + half] += signal.sample(x + 0.5, at + k);
+      }
+    }
+    if (used < 0.5 * (to - from)) {
+      return null;
+    }
+    for (int k = 0; k < profile.length; k++) {
+      profile[k] /= used;
+    }
+    double[] peak = peak(profile, half);
+    return peak == null ? null : new double[] {column, centre + peak[0], peak[1]};
+  }
+
+  /** Centroid of the upper part of the peak over the straight level between the window's ends. */
+  private double @org.jspecify.annotations.Nullable [] peak(double[] profile, int half) {
+    int rim = Math.max(1, half / 4);
+    double left = 0;
+    double right = 0;
+    for (int k = 0; k < rim; k++) {
+      left += profile[k] / rim;
+      right += profile[profile.length - 1 - k] / rim;
+    }
+    int top = -1;
+    double[] over = new double[profile.length];
+    for (int k = 0; k < profile.length; k++) {
+      double level = left + (right - left) * k / (profile.length - 1.0);
+      over[k] = profile[k] - level;
+      if (k >= rim && k < profile.length - rim && (top < 0 || over[k] > over[top])) {
+        top = k;
+      }
+    }
+    if (over[top] <= 0.004) {
+      return null;
+    }
+    double floor = 0.4 * over[top];
+    double sum = 0;
+    double moment = 0;
+    for (int k = top; k >= 0 && over[k] > floor; k--) {
+      sum += over[k] - floor;
+      moment += (over[k] - floor) * k;
+    }
+    for (int k = top + 1; k < over.length && over[k] > floor; k++) {
+      sum += over[k] - floor;
+      moment += (over[k] - floor) * k;
+    }
+    return new double[] {moment / sum - half, over[top]};
+  }
+
+  private static double[] trust(double[] contrast) {
+    double[] sorted = contrast.clone();
+    Arrays.sort(sorted);
+    double typical = sorted[sorted.length / 2];
+    double[] trust = new double[contrast.length];
+    for (int i = 0; i < trust.length; i++) {
+      // What is far darker than the line is writing or dye that crosses it.
+      double ratio = contrast[i] / typical;
+      trust[i] = Math.min(1, ratio) * (ratio > 2.5 ? 0.3 : 1);
+    }
+    return trust;
+  }
+
+  /** A robust polynomial fit. */
+  private static final class Polynomial {
+    final double[] coefficients;
+    final double[][] covariance;
+    final double sigma;
+    final double criterion;
+
+    private Polynomial(
+        double[] coefficients, double[][] covariance, double sigma, double criterion) {
+      this.coefficients = coefficients;
+      this.covariance = covariance;
+      this.sigma = sigma;
+      this.criterion = criterion;
+    }
+
+    static Polynomial robust(double[] u, double[] y, double[] trust, int degree) {
+      int n = u.length;
+      double[] weight = trust.clone();
+      double[] c = new double[degree + 1];
+      RealMatrix inverse = null;
+      double sigma = 1;
+      for (int round = 0; round < 15; round++) {
+        // Straight first: a high degree would follow outliers.
+        int terms = round < 4 ? 2 : degree + 1;
+        double[][] a = new double[terms][terms];
+        double[] b = new double[terms];
+        for (int i = 0; i < n; i++) {
+          double[] p = powers(u[i], terms);
+          for (int j = 0; j < terms; j++) {
+            b[j] += weight[i] * p[j] * y[i];
+            for (int k = 0; k < terms; k++) {
+              a[j][k] += weight[i] * p[j] * p[k];
+            }
+          }
+        }
+        for (int j = 0; j < terms; j++) {
+          a[j][j] += 1e-9;
+        }
+        inverse = new LUDecomposition(new Array2DRowRealMatrix(a, false)).getSolver().getInverse();
+        c = Arrays.copyOf(inverse.operate(b), degree + 1);
+        double[] size = new double[n];
+        for (int i = 0; i < n; i++) {
+          size[i] = Math.abs(y[i] - value(c, u[i]));
+        }
+        double[] sorted = size.clone();
+        Arrays.sort(sorted);
+        sigma = Math.max(0.03, 1.4826 * sorted[n / 2]);
+        for (int i = 0; i < n; i++) {
+          double z = size[i] / (4.7 * sigma);
+          weight[i] = z < 1 ? trust[i] * (1 - z * z) * (1 - z * z) : 0;
+        }
+      }
+      double loss = 0;
+      for (int i = 0; i < n; i++) {
+        double z = (y[i] - value(c, u[i])) / Math.max(sigma, 1e-9);
+        loss += trust[i] * Math.min(z * z, 9);
+      }
+      double criterion =
+          n * StrictMath.log(sigma * sigma * Math.max(loss, 1e-9) / n)
+              + (degree + 1) * StrictMath.log(n);
+      double[][] covariance = inverse == null ? new double[degree + 1][degree + 1] : inverse.getData();
+      for (double[] row : covariance) {
+        for (int k = 0; k < row.length; k++) {
+          row[k] *= sigma * sigma;
+        }
+      }
+      return new Polynomial(c, covariance, sigma, criterion);
+    }
+
+    private static double[] powers(double u, int terms) {
+      double[] p = new double[terms];
+      p[0] = 1;
+      for (int i = 1; i < terms; i++) {
+        p[i] = p[i - 1] * u;
+      }
+      return p;
+    }
+
+    private static double value(double[] c, double u) {
+      double v = 0;
+      for (int i = c.length - 1; i >= 0; i--) {
+        v = v * u + c[i];
+      }
+      return v;
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package wickmark.imaging.spot;
+
+import java.util.ArrayList;
+import java.util.List;
+import wickmark.imaging.lane.DyeMap;
+import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.raster.Raster;
+
+/**
+ * Which stained cells belong to which lane. A figure goes whole to the lane that its centre of mass
+ * is nearest to (lanes drift sideways on the way up); one that is as wide as the lanes are apart is
+ * cut halfway between them.
+ */
+final class LaneStain {
+  private final Raster owner;
+  private final int width;
+
+  private LaneStain(Raster owner) {
+    this.owner = owner;
+    this.width = owner.width();
+  }
+
+  static LaneStain of(DyeMap dye, List<LaneTrack> lanes, double mm) {
+    Raster mask = dye.mask();
+    Raster owner = new Raster(mask.width(), mask.height());
+    boolean[] seen = new boolean[mask.cells().length];
+    for (int i = 0; i < seen.length; i++) {
+      if (mask.cells()[i] > 0 && !seen[i]) {
+        List<Integer> figure = figure(mask, seen, i);
+        give(figure, dye.strength(), owner, lanes, mm);
+      }
+    }
+    return new LaneStain(widened(owner, (int) Math.ceil(0.8 * mm)));
+  }
+
+  private static List<Integer> figure(Raster mask, boolean[] seen, int start) {
+    List<Integer> cells = new ArrayList<>();
+    int w = mask.width();
+    cells.add(start);
+    seen[start] = true;
+    for (int k = 0; k < cells.size(); k++) {
+      int at = cells.get(k);
+      int x = at % w;
+      visit(mask, seen, cells, x > 0 ? at - 1 : -1);
+      visit(mask, seen, cells, x < w - 1 ? at + 1 : -1);
+      visit(mask, seen, cells, at - w);
+      visit(mask, seen, cells, at + w);
+    }
+    return cells;
+  }
+
+  private static void visit(Raster mask, boolean[] seen, List<Integer> cells, int i) {
+    if (i >= 0 && i < seen.length && !seen[i] && mask.cells()[i] > 0) {
+      seen[i] = true;
+      cells.add(i);
+    }
+  }
+
+  private static void give(
+      List<Integer> figure, Raster strength, Raster owner, List<LaneTrack> lanes, double mm) {
+    int w = owner.width();
+    if (figure.size() < 0.8 * mm * mm) {
+      return;
+    }
+    double sum = 0;
+    double moment = 0;
+    double[] perLane = new double[lanes.size()];
+    for (int i : figure) {
+      double x = i % w + 0.5;
+      double s = strength.cells()[i];
+      sum += s;
+      moment += s * x;
+      perLane[laneAt(lanes, x)] += s;
+    }
+    int nearest = laneAt(lanes, moment / sum);
+    int strong = 0;
+    for (double p : perLane) {
+      strong += p > 0.15 * sum ? 1 : 0;
+    }
+    boolean cut = strong > 1 && spread(figure, w) > 0.9 * narrowest(lanes);
+    for (int i : figure) {
+      owner.cells()[i] = 1 + (cut ? laneAt(lanes, i % w + 0.5) : nearest);
+    }
+  }
+
+  private static double spread(List<Integer> figure, int w) {
+    int left = Integer.MAX_VALUE;
+    int right = 0;
+    for (int i : figure) {
+      left = Math.min(left, i % w);
+      right = Math.max(right, i % w);
+    }
+    return right - left;
+  }
+
+  private static double narrowest(List<LaneTrack> lanes) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int k = 1; k < lanes.size(); k++) {
+      least = Math.min(least, lanes.get(k).originX() - lanes.get(k - 1).originX());
+    }
+    return least;
+  }
+
+  private static int laneAt(List<LaneTrack> lanes, double x) {
+    int best = 0;
+    for (int k = 1; k < lanes.size(); k++) {
+      if (Math.abs(lanes.get(k).originX() - x) < Math.abs(lanes.get(best).originX() - x)) {
+        best = k;
+      }
+    }
+    return best;
+  }
+
+  /** The rim of a spot is fainter than the threshold: take a margin around, first come first served. */
+  private static Raster widened(Raster owner, int margin) {
+    Raster rows = owner.copy();
+    spread(owner, rows, margin, true);
+    Raster out = rows.copy();
+    spread(rows, out, margin, false);
+    return out;
+  }
+
+  private static void spread(Raster in, Raster out, int margin, boolean alongRows) {
+    int w = in.width();
+    int h = in.height();
+    for (int y = 0; y < h; y++) {
+      for (int x = 0; x < w; x++) {
+        if (in.at(x, y) > 0) {
+          continue;
+        }
+        for (int d = 1; d <= margin && out.at(x, y) == 0; d++) {
+          float before = alongRows ? at(in, x - d, y) : at(in, x, y - d);
+          float after = alongRows ? at(in, x + d, y) : at(in, x, y + d);
+          out.set(x, y, before > 0 ? before : after);
+        }
+      }
+    }
+  }
+
+  private static float at(Raster in, int x, int y) {
+    return x < 0 || y < 0 || x >= in.width() || y >= in.height() ? 0 : in.at(x, y);
+  }
+
+  /** The cells of a lane, as indices row by row. */
+  int[] cells(int lane) {
+    int n = 0;
+    for (float o : owner.cells()) {
+      n += o == lane + 1 ? 1 : 0;
+    }
+    int[] cells = new int[n];
+    int k = 0;
+    for (int i = 0; i < owner.cells().length; i++) {
+      if (owner.cells()[i] == lane + 1) {
+        cells[k++] = i;
+      }
+    }
+    return cells;
+  }
+
+  int width() {
+    return width;
+  }
+}

@@ -1,0 +1,218 @@
+package wickmark.imaging.spot;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.exception.ConvergenceException;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
+import org.apache.commons.math3.exception.TooManyIterationsException;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.util.Pair;
+
+/**
+ * A sum of peaks fitted to a lane's profile in three colours: shapes by Levenberg-Marquardt, and
+ * within each step the amounts by non-negative least squares (variable projection), so that each
+ * peak finds its own colour.
+ *
+ * @param shapes one for each peak
+ * @param amount for each peak its height in the three channels, density · mm
+ * @param loss weighted sum of squared residuals
+ */
+record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
+  /** Relative misfit of the shape that is taken for granted: real spots are no Gaussians. */
+  private static final double MODEL_ERROR = 0.035;
+
+  /** Usual standard deviation of a spot's flank, mm, and its spread (natural logarithm). */
+  private static final double USUAL_FLANK = 2.3;
+
+  private static final double FLANK_SPREAD = 0.6;
+  private static final double ASYMMETRY_SPREAD = 0.35;
+  private static final double MOST_STREAK = 0.25;
+
+  PeakFit {
+    shapes = List.copyOf(shapes);
+  }
+
+  /** Fits peaks that start from the given shapes. */
+  static PeakFit of(LaneProfile profile, List<PeakShape> start) {
+    if (start.isEmpty()) {
+      return evaluate(profile, start, weights(profile));
+    }
+    double[] weight = weights(profile);
+    double[] p = encode(start);
+    MultivariateJacobianFunction model =
+        point -> {
+          double[] at = point.toArray();
+          double[] r = residuals(profile, at, weight);
+          double[][] j = new double[r.length][at.length];
+          for (int k = 0; k < at.length; k++) {
+            double h = 1e-4;
+            double[] q = at.clone();
+            q[k] += h;
+            double[] up = residuals(profile, q, weight);
+            for (int i = 0; i < r.length; i++) {
+              j[i][k] = (up[i] - r[i]) / h;
+            }
+          }
+          return new Pair<>(
+              new ArrayRealVector(r, false), new Array2DRowRealMatrix(j, false));
+        };
+    double[] best = p;
+    try {
+      best =
+          new LevenbergMarquardtOptimizer()
+              .withCostRelativeTolerance(1e-6)
+              .withParameterRelativeTolerance(1e-6)
+              .optimize(
+                  new LeastSquaresBuilder()
+                      .start(p)
+                      .model(model)
+                      .target(new double[residuals(profile, p, weight).length])
+                      .maxEvaluations(60)
+                      .maxIterations(60)
+                      .build())
+              .getPoint()
+              .toArray();
+    } catch (TooManyEvaluationsException | TooManyIterationsException | ConvergenceException e) {
+      // The start is a fair description already; its loss tells how fair.
+      best = p;
+    }
+    return evaluate(profile, decode(best), weight);
+  }
+
+  private static PeakFit evaluate(LaneProfile profile, List<PeakShape> shapes, double[] weight) {
+    double[][] basis = basis(profile, shapes);
+    double[][] amount = new double[shapes.size()][3];
+    double loss = 0;
+    for (int c = 0; c < 3; c++) {
+      double[] a = NonNegative.solve(basis, profile.density()[c], weight);
+      for (int j = 0; j < a.length; j++) {
+        amount[j][c] = a[j];
+      }
+      for (int k = 0; k < profile.size(); k++) {
+        double r = profile.density()[c][k];
+        for (int j = 0; j < a.length; j++) {
+          r -= a[j] * basis[j][k];
+        }
+        loss += weight[k] * r * r;
+      }
+    }
+    return new PeakFit(shapes, amount, loss);
+  }
+
+  /** Inverse variances: noise, and what no smooth shape can follow. */
+  private static double[] weights(LaneProfile profile) {
+    double[] total = profile.total(1.0);
+    double most = 0;
+    for (double t : total) {
+      most = Math.max(most, t / 3);
+    }
+    double[] weight = new double[profile.size()];
+    for (int k = 0; k < weight.length; k++) {
+      double model = MODEL_ERROR * Math.max(0, total[k] / 3) + 0.004 * most;
+      weight[k] = 1 / (profile.noise()[k] * profile.noise()[k] + model * model);
+    }
+    return weight;
+  }
+
+  private static double[] encode(List<PeakShape> shapes) {
+    double[] p = new double[4 * shapes.size()];
+    for (int j = 0; j < shapes.size(); j++) {
+      PeakShape s = shapes.get(j);
+      p[4 * j] = s.centre();
+      p[4 * j + 1] = StrictMath.log(s.ahead());
+      p[4 * j + 2] = StrictMath.log(s.behind());
+      double f = Math.min(0.95, Math.max(0.05, s.streak() / MOST_STREAK));
+      p[4 * j + 3] = StrictMath.log(f / (1 - f));
+    }
+    return p;
+  }
+
+  private static List<PeakShape> decode(double[] p) {
+    List<PeakShape> shapes = new ArrayList<>();
+    for (int j = 0; j < p.length / 4; j++) {
+      double ahead = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[4 * j + 1])));
+      double behind = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[4 * j + 2])));
+      double f = 1 / (1 + StrictMath.exp(-p[4 * j + 3]));
+      shapes.add(new PeakShape(p[4 * j], ahead, behind, MOST_STREAK * f));
+    }
+    return shapes;
+  }
+
+  private static double[] residuals(LaneProfile profile, double[] p, double[] weight) {
+    List<PeakShape> shapes = decode(p);
+    double[][] basis = basis(profile, shapes);
+    int n = profile.size();
+    double[] r = new double[3 * n + p.length];
+    for (int c = 0; c < 3; c++) {
+      double[] a = NonNegative.solve(basis, profile.density()[c], weight);
+      for (int k = 0; k < n; k++) {
+        double d = profile.density()[c][k];
+        for (int j = 0; j < a.length; j++) {
+          d -= a[j] * basis[j][k];
+        }
+        r[c * n + k] = d * Math.sqrt(weight[k]);
+      }
+    }
+    for (int j = 0; j < shapes.size(); j++) {
+      double ahead = p[4 * j + 1];
+      double behind = p[4 * j + 2];
+      r[3 * n + 4 * j] = 0;
+      r[3 * n + 4 * j + 1] =
+          2 * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
+      r[3 * n + 4 * j + 2] = 2 * (ahead - behind) / ASYMMETRY_SPREAD;
+      r[3 * n + 4 * j + 3] = 1.0 * shapes.get(j).streak() / 0.05;
+    }
+    return r;
+  }
+
+  private static double[][] basis(LaneProfile profile, List<PeakShape> shapes) {
+    double[][] basis = new double[shapes.size()][profile.size()];
+    for (int j = 0; j < basis.length; j++) {
+      for (int k = 0; k < profile.size(); k++) {
+        basis[j][k] = shapes.get(j).at(profile.place(k));
+      }
+    }
+    return basis;
+  }
+
+  /** What is left of the profile, all channels: positive where dye is not accounted for. */
+  double[] unexplained(LaneProfile profile) {
+    double[][] basis = basis(profile, shapes);
+    double[] left = new double[profile.size()];
+    for (int k = 0; k < left.length; k++) {
+      double worst = 0;
+      for (int c = 0; c < 3; c++) {
+        double d = profile.density()[c][k];
+        for (int j = 0; j < basis.length; j++) {
+          d -= amount[j][c] * basis[j][k];
+        }
+        worst += Math.max(0, d);
+      }
+      left[k] = worst;
+    }
+    return left;
+  }
+
+  /** Angle between the colours of two peaks, radians, in the space of the three densities. */
+  double colourAngle(int i, int j) {
+    double dot = 0;
+    double a = 0;
+    double b = 0;
+    for (int c = 0; c < 3; c++) {
+      dot += amount[i][c] * amount[j][c];
+      a += amount[i][c] * amount[i][c];
+      b += amount[j][c] * amount[j][c];
+    }
+    return StrictMath.acos(Math.min(1, dot / Math.sqrt(Math.max(1e-12, a * b))));
+  }
+
+  /** A peak's height, the norm over the three channels. */
+  double height(int j) {
+    double[] a = amount[j];
+    return Math.sqrt(a[0] * a[0] + a[1] * a[1] + a[2] * a[2]);
+  }
+}

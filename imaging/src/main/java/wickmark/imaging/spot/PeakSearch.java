@@ -1,0 +1,215 @@
+package wickmark.imaging.spot;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * How many dyes a lane holds, and where: starts from the maxima of each channel, then adds a peak
+ * where dye is left over and takes away what is not needed. Two peaks of one hue count as two only
+ * if there is a valley between them; of two hues, if the fit needs both.
+ */
+final class PeakSearch {
+  /** Two colours that differ by less (radians) are one hue: paper texture alone makes a few degrees. */
+  private static final double SAME_HUE = 0.16;
+
+  /** Depth of a valley, as a part of the lower peak, that parts two peaks of one hue. */
+  private static final double VALLEY = 0.10;
+
+  private static final int MOST_PEAKS = 9;
+
+  private final LaneProfile profile;
+
+  private PeakSearch(LaneProfile profile) {
+    this.profile = profile;
+  }
+
+  static PeakFit find(LaneProfile profile) {
+    PeakSearch search = new PeakSearch(profile);
+    PeakFit fit = PeakFit.of(profile, search.maxima());
+    fit = search.pruned(fit);
+    for (int round = 0; round < 4 && fit.shapes().size() < MOST_PEAKS; round++) {
+      PeakFit more = search.withOneMore(fit);
+      if (more == null) {
+        break;
+      }
+      fit = more;
+    }
+    return search.pruned(fit);
+  }
+
+  private List<PeakShape> maxima() {
+    List<double[]> found = new ArrayList<>();
+    collect(profile.total(0.7), 0.05, found);
+    for (int c = 0; c < 3; c++) {
+      collect(profile.channel(c, 0.7), 0.12, found);
+    }
+    found.sort(Comparator.comparingDouble(f -> -f[1]));
+    List<PeakShape> shapes = new ArrayList<>();
+    for (double[] f : found) {
+      boolean near = shapes.stream().anyMatch(s -> Math.abs(s.centre() - f[0]) < 1.6);
+      if (!near && shapes.size() < MOST_PEAKS) {
+        shapes.add(new PeakShape(f[0], f[2], f[2], 0.01));
+      }
+    }
+    return shapes;
+  }
+
+  /** Maxima with some prominence, as {place, height, half width}. */
+  private void collect(double[] curve, double leastPart, List<double[]> found) {
+    double most = 0;
+    for (double v : curve) {
+      most = Math.max(most, v);
+    }
+    for (int k = 0; k < curve.length; k++) {
+      double before = k > 0 ? curve[k - 1] : 0;
+      double after = k + 1 < curve.length ? curve[k + 1] : 0;
+      if (curve[k] <= before || curve[k] < after || curve[k] < 4 * profile.noise()[k]) {
+        continue;
+      }
+      double prominence = Math.min(fall(curve, k, -1), fall(curve, k, 1));
+      if (prominence > Math.max(3 * profile.noise()[k], leastPart * curve[k])
+          && curve[k] > 0.015 * most) {
+        found.add(new double[] {profile.place(k), curve[k], halfWidth(curve, k)});
+      }
+    }
+  }
+
+  /** How deep the curve falls on one side before it rises above this maximum. */
+  private static double fall(double[] curve, int top, int direction) {
+    double least = curve[top];
+    for (int k = top + direction; k >= 0 && k < curve.length; k += direction) {
+      if (curve[k] > curve[top]) {
+        return curve[top] - least;
+      }
+      least = Math.min(least, curve[k]);
+    }
+    return curve[top] - Math.min(least, 0);
+  }
+
+  private double halfWidth(double[] curve, int top) {
+    int left = top;
+    int right = top;
+    while (left > 0 && curve[left] > 0.6 * curve[top]) {
+      left--;
+    }
+    while (right < curve.length - 1 && curve[right] > 0.6 * curve[top]) {
+      right++;
+    }
+    return Math.max(0.6, Math.min(6, (right - left) * profile.step() / 2));
+  }
+
+  private @org.jspecify.annotations.Nullable PeakFit withOneMore(PeakFit fit) {
+    double[] left = fit.unexplained(profile);
+    int at = -1;
+    double most = 0;
+    for (int k = 2; k < left.length - 2; k++) {
+      double lobe = left[k - 2] + left[k - 1] + left[k] + left[k + 1] + left[k + 2];
+      double relative = lobe / (profile.noise()[k] + 0.03 * Math.max(0, total(k)));
+      if (relative > most) {
+        most = relative;
+        at = k;
+      }
+    }
+    if (at < 0) {
+      return null;
+    }
+    List<PeakShape> start = new ArrayList<>(fit.shapes());
+    start.add(new PeakShape(profile.place(at), 1.5, 1.5, 0.01));
+    PeakFit more = PeakFit.of(profile, start);
+    boolean better = more.loss() < 0.8 * fit.loss() - 40;
+    if (!better) {
+      return null;
+    }
+    PeakFit kept = pruned(more);
+    return kept.shapes().size() > fit.shapes().size() ? kept : null;
+  }
+
+  private double total(int k) {
+    return profile.density()[0][k] + profile.density()[1][k] + profile.density()[2][k];
+  }
+
+  private PeakFit pruned(PeakFit start) {
+    PeakFit fit = start;
+    boolean changed = true;
+    while (changed && !fit.shapes().isEmpty()) {
+      changed = false;
+      int worst = leastNeeded(fit);
+      if (worst >= 0) {
+        List<PeakShape> fewer = new ArrayList<>(fit.shapes());
+        fewer.remove(worst);
+        fit = PeakFit.of(profile, fewer);
+        changed = true;
+      }
+    }
+    return fit;
+  }
+
+  /** A peak to take away: too low, or not parted from a neighbour of its hue; −1 for none. */
+  private int leastNeeded(PeakFit fit) {
+    int n = fit.shapes().size();
+    double highest = 0;
+    for (int j = 0; j < n; j++) {
+      highest = Math.max(highest, fit.height(j));
+    }
+    for (int j = 0; j < n; j++) {
+      PeakShape s = fit.shapes().get(j);
+      int k = index(s.centre());
+      boolean outside =
+          s.centre() < profile.start() - 1
+              || s.centre() > profile.start() + profile.size() * profile.step() + 1;
+      if (outside || fit.height(j) < Math.max(3 * profile.noise()[k], 0.012 * highest)) {
+        return j;
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        if (i != j && fit.height(i) <= fit.height(j) && !parted(fit, i, j)) {
+          return i;
+        }
+      }
+    }
+    return -1;
+  }
+
+  private int index(double along) {
+    return (int) Math.max(0, Math.min(profile.size() - 1.0, (along - profile.start()) / profile.step()));
+  }
+
+  private boolean parted(PeakFit fit, int i, int j) {
+    PeakShape a = fit.shapes().get(i);
+    PeakShape b = fit.shapes().get(j);
+    double apart = Math.abs(a.centre() - b.centre());
+    if (apart > 3.2 * (flank(a, b) + flank(b, a))) {
+      return true;
+    }
+    double angle = fit.colourAngle(i, j);
+    if (angle > SAME_HUE) {
+      // The hues must be two where both are: a rim of another hue on a strong spot is no dye.
+      double ratio = fit.height(i) / fit.height(j);
+      return apart > 0.45 * (flank(a, b) + flank(b, a)) && ratio > 0.04 / angle * 0.16 + 0.02;
+    }
+    double[] curve = profile.total(0.5);
+    int from = Math.min(index(a.centre()), index(b.centre()));
+    int to = Math.max(index(a.centre()), index(b.centre()));
+    double least = Double.POSITIVE_INFINITY;
+    for (int k = from; k <= to; k++) {
+      least = Math.min(least, curve[k]);
+    }
+    double lower = Math.min(around(curve, index(a.centre())), around(curve, index(b.centre())));
+    return least < (1 - VALLEY) * lower;
+  }
+
+  private static double around(double[] curve, int k) {
+    double most = 0;
+    for (int j = Math.max(0, k - 3); j <= Math.min(curve.length - 1, k + 3); j++) {
+      most = Math.max(most, curve[j]);
+    }
+    return most;
+  }
+
+  /** The flank of one peak that faces the other. */
+  private static double flank(PeakShape of, PeakShape towards) {
+    return towards.centre() > of.centre() ? of.ahead() : of.behind();
+  }
+}

@@ -1,0 +1,58 @@
+package wickmark.imaging.spot;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import wickmark.imaging.lane.DyeMap;
+import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.paper.DensityMap;
+
+/** Finds the spots of every lane. */
+public final class SpotFinder {
+  /** Marks and left-over dye lie within this distance of the baseline, mm. */
+  private static final double ORIGIN_MM = 2.2;
+
+  private SpotFinder() {}
+
+  /**
+   * Returns the spots of each lane, those nearest the front first.
+   *
+   * @return one list for each lane, in the order of the lanes
+   */
+  public static List<List<SpotRegion>> find(
+      DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye, List<LaneTrack> lanes) {
+    LaneStain stain = LaneStain.of(dye, lanes, map.cellsPerMm());
+    List<List<SpotRegion>> spots = new ArrayList<>();
+    for (int k = 0; k < lanes.size(); k++) {
+      spots.add(inLane(map, baseline, front, dye, lanes.get(k), stain.cells(k)));
+    }
+    return spots;
+  }
+
+  private static List<SpotRegion> inLane(
+      DensityMap map,
+      FittedLine baseline,
+      FittedLine front,
+      DyeMap dye,
+      LaneTrack lane,
+      int[] cells) {
+    if (cells.length == 0) {
+      return List.of();
+    }
+    double mm = map.cellsPerMm();
+    double run = (baseline.at(lane.originX()) - front.at(lane.originX())) / mm;
+    LaneProfile profile = LaneProfile.of(map, dye, baseline, cells, ORIGIN_MM, run + 3);
+    PeakFit fit = PeakSearch.find(profile);
+    List<SpotRegion> found = new ArrayList<>();
+    SpotMeasurer measurer = new SpotMeasurer(map, baseline, front, dye, cells, fit);
+    for (int j = 0; j < fit.shapes().size(); j++) {
+      SpotRegion spot = measurer.measure(j);
+      if (spot != null) {
+        found.add(spot);
+      }
+    }
+    found.sort(Comparator.comparingDouble(s -> s.centroid().y()));
+    return found;
+  }
+}

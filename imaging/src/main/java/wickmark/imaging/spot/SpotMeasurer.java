@@ -1,0 +1,267 @@
+package wickmark.imaging.spot;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import wickmark.core.chromatogram.SpotFlag;
+import wickmark.core.colour.LabColour;
+import wickmark.core.colour.LinearRgb;
+import wickmark.imaging.lane.DyeMap;
+import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Smoothing;
+
+/**
+ * Measures one spot of a lane: each cell's density is shared out among the lane's peaks in the
+ * proportion in which the fitted peaks have it there, channel by channel.
+ */
+final class SpotMeasurer {
+  /** Density at which paper looks stained: about 2 CIELAB units, just seen (Mahy 1994: 2.3). */
+  private static final double VISIBLE = 0.016;
+
+  /** Least peak density of a spot that is reported. */
+  private static final double LEAST_PEAK = 0.022;
+
+  /** A spot is wider and longer than this, mm: a pencil stroke is not. */
+  private static final double LEAST_SIZE_MM = 1.3;
+
+  private final DensityMap map;
+  private final FittedLine baseline;
+  private final FittedLine front;
+  private final double noise;
+  private final Raster[] density;
+  private final int[] cells;
+  private final PeakFit fit;
+  private final double mm;
+  private final int left;
+  private final int top;
+  private final int width;
+  private final int height;
+
+  SpotMeasurer(
+      DensityMap map,
+      FittedLine baseline,
+      FittedLine front,
+      DyeMap dye,
+      int[] cells,
+      PeakFit fit) {
+    this.map = map;
+    this.baseline = baseline;
+    this.front = front;
+    this.noise = dye.noise();
+    this.density = dye.density();
+    this.cells = cells;
+    this.fit = fit;
+    this.mm = map.cellsPerMm();
+    int x0 = Integer.MAX_VALUE;
+    int y0 = Integer.MAX_VALUE;
+    int x1 = 0;
+    int y1 = 0;
+    for (int i : cells) {
+      x0 = Math.min(x0, i % map.width());
+      x1 = Math.max(x1, i % map.width());
+      y0 = Math.min(y0, i / map.width());
+      y1 = Math.max(y1, i / map.width());
+    }
+    this.left = x0;
+    this.top = y0;
+    this.width = x1 - x0 + 1;
+    this.height = y1 - y0 + 1;
+  }
+
+  /** Returns the spot of a peak; null where its stain is too faint or too thin to be one. */
+  @Nullable SpotRegion measure(int peak) {
+    Raster[] own = ownDensity(peak);
+    Raster[] smooth = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      smooth[c] = Smoothing.gaussian(own[c], 0.4 * mm);
+    }
+    Raster norm = new Raster(width, height);
+    int densest = 0;
+    for (int i = 0; i < norm.cells().length; i++) {
+      double sum = 0;
+      for (int c = 0; c < 3; c++) {
+        double d = Math.max(0, smooth[c].cells()[i]);
+        sum += d * d;
+      }
+      norm.cells()[i] = (float) Math.sqrt(sum / 3);
+      if (norm.cells()[i] > norm.cells()[densest]) {
+        densest = i;
+      }
+    }
+    double peakNorm = norm.cells()[densest];
+    double peakAbsorbance = 0;
+    for (int c = 0; c < 3; c++) {
+      peakAbsorbance = Math.max(peakAbsorbance, smooth[c].cells()[densest]);
+    }
+    if (peakAbsorbance < Math.max(LEAST_PEAK, 5 * noise)) {
+      return null;
+    }
+    boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
+    SpotRegion.Box box = box(visible);
+    if (box.right() - box.left() < LEAST_SIZE_MM * mm
+        || box.bottom() - box.top() < LEAST_SIZE_MM * mm) {
+      return null;
+    }
+    return region(peak, own, norm, visible, densest, box, peakAbsorbance);
+  }
+
+  private Raster[] ownDensity(int peak) {
+    Raster[] own = {
+      new Raster(width, height), new Raster(width, height), new Raster(width, height)
+    };
+    double square = Math.sqrt(1 + baseline.slope() * baseline.slope());
+    int n = fit.shapes().size();
+    for (int i : cells) {
+      int x = i % map.width();
+      int y = i / map.width();
+      double along = (baseline.at(x + 0.5) - (y + 0.5)) / square / mm;
+      double[] height = new double[n];
+      for (int j = 0; j < n; j++) {
+        height[j] = fit.shapes().get(j).at(along);
+      }
+      double mine = fit.shapes().get(peak).peak(along);
+      for (int c = 0; c < 3; c++) {
+        double all = 1e-9;
+        for (int j = 0; j < n; j++) {
+          all += fit.amount()[j][c] * height[j];
+        }
+        double floor = 0.02 * fit.height(peak);
+        double share = fit.amount()[peak][c] * mine / (all + floor * (1 - mine) * 0.1);
+        own[c].set(x - left, y - top, (float) (share * density[c].cells()[i]));
+      }
+    }
+    return own;
+  }
+
+  private SpotRegion.Box box(boolean[] visible) {
+    int x0 = width;
+    int x1 = -1;
+    int y0 = height;
+    int y1 = -1;
+    for (int i = 0; i < visible.length; i++) {
+      if (visible[i]) {
+        x0 = Math.min(x0, i % width);
+        x1 = Math.max(x1, i % width);
+        y0 = Math.min(y0, i / width);
+        y1 = Math.max(y1, i / width);
+      }
+    }
+    return new SpotRegion.Box(left + x0, left + x1 + 1.0, top + y0, top + y1 + 1.0);
+  }
+
+  private SpotRegion region(
+      int peak,
+      Raster[] own,
+      Raster norm,
+      boolean[] visible,
+      int densest,
+      SpotRegion.Box box,
+      double peakAbsorbance) {
+    double sum = 0;
+    double mx = 0;
+    double my = 0;
+    int area = 0;
+    for (int i = 0; i < visible.length; i++) {
+      if (visible[i]) {
+        double d = Math.max(0, own[0].cells()[i] + own[1].cells()[i] + own[2].cells()[i]);
+        sum += d;
+        mx += d * (left + i % width + 0.5);
+        my += d * (top + i / width + 0.5);
+        area++;
+      }
+    }
+    double cx = mx / sum;
+    double cy = my / sum;
+    double second = 0;
+    for (int i = 0; i < visible.length; i++) {
+      if (visible[i]) {
+        double dy = top + i / width + 0.5 - cy;
+        second += dy * dy;
+      }
+    }
+    double cell = (map.noise()[0] + map.noise()[1] + map.noise()[2]) * 2.5;
+    double fromNoise = cell * Math.sqrt(second) / sum;
+    // The paper's texture and the shared-out overlap move a centre by some part of its size.
+    double fromShape = 0.008 * (box.bottom() - box.top()) + overlapShare(peak) * 0.05 * (box.bottom() - box.top());
+    double u = Math.sqrt(fromNoise * fromNoise + fromShape * fromShape);
+    double dx = left + densest % width + 0.5;
+    double dy = top + densest / width + 0.5;
+    return new SpotRegion(
+        new SpotRegion.Centroid(cx, cy, u),
+        new double[] {dx, dy},
+        box,
+        area,
+        peakAbsorbance,
+        colour(own, norm, norm.cells()[densest]),
+        flags(peak, box, cy, peakAbsorbance),
+        confidence(peakAbsorbance, area),
+        VisibleExtent.outline(visible, width, height, left, top));
+  }
+
+  /** How much of the spot's own ground other peaks cover, 0 to 1. */
+  private double overlapShare(int peak) {
+    PeakShape s = fit.shapes().get(peak);
+    double mine = 0;
+    double others = 0;
+    for (double t = -2; t <= 2; t += 0.1) {
+      double along = s.centre() + t * (t > 0 ? s.ahead() : s.behind());
+      double h = s.peak(along);
+      mine += h * fit.height(peak);
+      for (int j = 0; j < fit.shapes().size(); j++) {
+        if (j != peak) {
+          others += h * Math.min(fit.height(peak), fit.height(j) * fit.shapes().get(j).peak(along));
+        }
+      }
+    }
+    return others / (mine + 1e-9);
+  }
+
+  private LabColour colour(Raster[] own, Raster norm, double most) {
+    double[] sum = new double[3];
+    double weight = 0;
+    for (int i = 0; i < norm.cells().length; i++) {
+      if (norm.cells()[i] > 0.5 * most) {
+        weight++;
+        for (int c = 0; c < 3; c++) {
+          sum[c] += own[c].cells()[i];
+        }
+      }
+    }
+    double[] light = new double[3];
+    for (int c = 0; c < 3; c++) {
+      light[c] = StrictMath.pow(10, -Math.max(0, sum[c] / weight));
+    }
+    return LabColour.of(new LinearRgb(light[0], light[1], light[2]));
+  }
+
+  private Set<SpotFlag> flags(int peak, SpotRegion.Box box, double cy, double peakAbsorbance) {
+    Set<SpotFlag> flags = EnumSet.noneOf(SpotFlag.class);
+    double middle = (box.top() + box.bottom()) / 2;
+    PeakShape shape = fit.shapes().get(peak);
+    if (middle - cy > 0.06 * (box.bottom() - box.top()) || shape.behind() > 1.6 * shape.ahead()) {
+      flags.add(SpotFlag.TAILING);
+    }
+    if (overlapShare(peak) > 0.06) {
+      flags.add(SpotFlag.OVERLAPPED);
+    }
+    if (peakAbsorbance < 0.07) {
+      flags.add(SpotFlag.FAINT);
+    }
+    if (box.top() < front.at((box.left() + box.right()) / 2) + 0.5 * mm) {
+      flags.add(SpotFlag.AT_FRONT);
+    }
+    return flags;
+  }
+
+  private double confidence(double peakAbsorbance, int area) {
+    double clear = peakAbsorbance / (8 * noise + 0.012);
+    double large = area / (6 * mm * mm);
+    double c = clear / (1 + clear) * Math.min(1, 0.5 + large / 2);
+    return Math.max(0.05, Math.min(0.99, c * 1.15));
+  }
+
+}
