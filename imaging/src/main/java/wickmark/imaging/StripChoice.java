@@ -23,6 +23,8 @@ final class StripChoice {
   /** Cells per (nominal) millimetre of the quick look. */
   private static final double CELLS_PER_MM = 5;
 
+  private static final double BLOCK_MM = 2;
+
   /** Half the outline of a usual strip, mm: what a millimetre is where there is no scale. */
   private static final double USUAL_HALF_OUTLINE_MM = 210;
 
@@ -108,16 +110,13 @@ final class StripChoice {
   }
 
   private static Layout layout(Photo photo, Candidate candidate) {
-    DensityMap[] map = new DensityMap[2];
-    for (int turn = 0; turn < 2; turn++) {
-      List<PhotoPoint> corners = new ArrayList<>(candidate.outline().corners());
-      Collections.rotate(corners, turn);
-      StripFrame frame =
-          StripFrame.around(
-              candidate.plane().view(), corners, candidate.unitsPerMm() / CELLS_PER_MM);
-      StraightStrip strip = StraightStrip.of(photo, frame, candidate.shape());
-      map[turn] = DensityMap.of(strip, CELLS_PER_MM);
-    }
-    return LayoutSearch.find(map[0], map[1]);
+    StripFrame frame =
+        StripFrame.around(
+            candidate.plane().view(),
+            candidate.outline().corners(),
+            candidate.unitsPerMm() / CELLS_PER_MM);
+    StraightStrip strip = StraightStrip.of(photo, frame, candidate.shape());
+    DensityMap map = DensityMap.of(strip, CELLS_PER_MM, BLOCK_MM);
+    return LayoutSearch.find(map, map.turned());
   }
 }

@@ -1,10 +1,10 @@
 package wickmark.imaging.line;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
 
 /**
@@ -136,8 +136,8 @@ final class CrossLineFinder {
     if (n < 20) {
       return 1e-3;
     }
-    Arrays.sort(all, 0, n);
-    return Math.max(2e-4, 1.4826 * (all[n / 2] - all[n / 4]) * 1.48);
+    double middle = Selection.median(all, n);
+    return Math.max(2e-4, 2.19 * (middle - Selection.nth(all, n, n / 4)));
   }
 
   private CrossLine strongest(LineKind kind, double[][] mean, double noise, double enough) {

@@ -71,7 +71,7 @@ public final class LayoutSearch {
       DensityMap map, StripContent content, CrossLine baseline, @Nullable CrossLine front, int down) {
     double height = map.height();
     double below = down > 0 ? height - baseline.level() : baseline.level();
-    double score = 3 * baseline.certainty();
+    double score = 3 * baseline.certainty() - 40 * content.darkShare();
     // Common practice: the baseline lies 1 to 3 cm above the lower edge of a strip of 10 to 15 cm.
     double margin = StrictMath.log(Math.max(0.01, below / height) / 0.16) / 0.8;
     score -= 0.5 * margin * margin;

@@ -2,6 +2,7 @@ package wickmark.imaging.line;
 
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
 
 /** Where on the strip there is colour and where there is writing, for telling its ends apart. */
@@ -9,18 +10,23 @@ final class StripContent {
   /** Least smoothed chroma that counts as dye. */
   private static final float DYE = 0.02f;
 
+  /** Grey density that no paper has, even in shadow. */
+  private static final float DARK = 0.45f;
+
   /** Least grey density that counts as pencil. */
   private static final float INK = 0.045f;
 
   private final DensityMap map;
   private final Raster dye;
   private final Raster ink;
+  private final Raster neutral;
   private final double totalDye;
 
-  private StripContent(DensityMap map, Raster dye, Raster ink) {
+  private StripContent(DensityMap map, Raster dye, Raster ink, Raster neutral) {
     this.map = map;
     this.dye = dye;
     this.ink = ink;
+    this.neutral = neutral;
     double sum = 0;
     for (float d : dye.cells()) {
       sum += d;
@@ -43,7 +49,7 @@ final class StripContent {
       dye.cells()[i] = c > DYE ? c : 0;
       ink.cells()[i] = neutral.cells()[i] > INK && neutral.cells()[i] > c ? 1 : 0;
     }
-    return new StripContent(map, dye, ink);
+    return new StripContent(map, dye, ink, neutral);
   }
 
   private static double median(Raster in, Raster paper) {
@@ -54,8 +60,7 @@ final class StripContent {
         v[n++] = in.cells()[i];
       }
     }
-    java.util.Arrays.sort(v, 0, n);
-    return n == 0 ? 0 : v[n / 2];
+    return n == 0 ? 0 : Selection.median(v, n);
   }
 
   /**
@@ -79,6 +84,22 @@ final class StripContent {
       }
     }
     return sum / totalDye;
+  }
+
+  /**
+   * Share of the area, less what writing takes, that is far darker than paper can be: the desk
+   * beside it.
+   */
+  double darkShare() {
+    double dark = 0;
+    double all = 0;
+    for (int i = 0; i < neutral.cells().length; i++) {
+      if (map.paper().cells()[i] > 0) {
+        all++;
+        dark += neutral.cells()[i] > DARK ? 1 : 0;
+      }
+    }
+    return Math.max(0, dark / Math.max(1, all) - 0.012);
   }
 
   /** Writing below the line less writing above it, −1 to 1, by how many places across have it. */

@@ -1,7 +1,7 @@
 package wickmark.imaging.paper;
 
-import java.util.Arrays;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Selection;
 
 /** The strip in blocks of about a millimetre, for what varies slowly. */
 final class BlockGrid {
@@ -45,8 +45,7 @@ final class BlockGrid {
           }
         }
         if (n > 0) {
-          Arrays.sort(values, 0, n);
-          out.set(column, row, (float) values[(int) Math.min(n - 1, q * n)]);
+          out.set(column, row, (float) Selection.nth(values, n, (int) Math.min(n - 1, q * n)));
         }
       }
     }

@@ -1,12 +1,12 @@
 package wickmark.imaging.paper;
 
-import java.util.Arrays;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Selection;
 import wickmark.imaging.straight.StraightStrip;
 
 /**
  * Optical density (−log10 of the light over the blank paper's light there) for red, green and blue,
- * on the cells of the straight strip. Blank paper is 0; pencil is the same in all three; a dye is
+ * on the cells of the straight strip. Blank paper is 0, and so is all beside the paper; pencil is the same in all three; a dye is
  * strongest in the channels that it absorbs.
  *
  * @param density red, green and blue
@@ -25,12 +25,21 @@ public record DensityMap(Raster[] density, Raster paper, double cellsPerMm, doub
 
   /** Measures the density of a strip. */
   public static DensityMap of(StraightStrip strip, double cellsPerMm) {
+    return of(strip, cellsPerMm, 1);
+  }
+
+  /**
+   * Measures the density with a background in blocks of a given size.
+   *
+   * @param blockMm side of a block: 1 mm follows the edge of a shadow, 2 mm is quicker
+   */
+  public static DensityMap of(StraightStrip strip, double cellsPerMm, double blockMm) {
     Raster[] log = new Raster[3];
     for (int c = 0; c < 3; c++) {
       log[c] = logarithm(strip.light().channel(c));
     }
     Raster paper = Shrinkage.awayFromEdge(strip.paper(), 0.5 * cellsPerMm);
-    Raster[] background = PaperBackground.fit(log, paper, cellsPerMm);
+    Raster[] background = PaperBackground.fit(log, paper, cellsPerMm, blockMm);
     double[] noise = new double[3];
     for (int c = 0; c < 3; c++) {
       float[] d = log[c].cells();
@@ -40,7 +49,16 @@ public record DensityMap(Raster[] density, Raster paper, double cellsPerMm, doub
       }
       noise[c] = noise(log[c], paper);
     }
-    return new DensityMap(log, paper, cellsPerMm, noise);
+    Raster peeled = EdgePeel.peel(log, paper, cellsPerMm);
+    for (int i = 0; i < peeled.cells().length; i++) {
+      if (peeled.cells()[i] == 0) {
+        // Beside the paper there is nothing: no filter may carry the desk onto it.
+        log[0].cells()[i] = 0;
+        log[1].cells()[i] = 0;
+        log[2].cells()[i] = 0;
+      }
+    }
+    return new DensityMap(log, peeled, cellsPerMm, noise);
   }
 
   private static Raster logarithm(Raster light) {
@@ -64,8 +82,16 @@ public record DensityMap(Raster[] density, Raster paper, double cellsPerMm, doub
     if (n < 10) {
       return 0.01;
     }
-    Arrays.sort(differences, 0, n);
-    return Math.max(1e-4, 1.4826 * differences[n / 2] / Math.sqrt(2));
+    return Math.max(1e-4, 1.4826 * Selection.median(differences, n) / Math.sqrt(2));
+  }
+
+  /** The same map turned a quarter clockwise. */
+  public DensityMap turned() {
+    Raster[] d = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      d[c] = density[c].turned();
+    }
+    return new DensityMap(d, paper.turned(), cellsPerMm, noise);
   }
 
   /** The least density of the three: pencil and shadow have it, a pure colour hardly. */

@@ -2,6 +2,7 @@ package wickmark.imaging.paper;
 
 import java.util.Arrays;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
 
 /**
@@ -31,9 +32,9 @@ final class PaperBackground {
   private PaperBackground() {}
 
   /** Returns the background of the three log-light rasters. */
-  static Raster[] fit(Raster[] log, Raster paper, double cellsPerMm) {
+  static Raster[] fit(Raster[] log, Raster paper, double cellsPerMm, double blockMm) {
     BlockGrid grid =
-        new BlockGrid(paper.width(), paper.height(), (int) Math.max(2, Math.round(cellsPerMm)));
+        new BlockGrid(paper.width(), paper.height(), (int) Math.max(2, Math.round(blockMm * cellsPerMm)));
     double mm = cellsPerMm / grid.side;
     Raster cover = grid.cover(paper);
     Raster[] block = new Raster[3];
@@ -110,8 +111,7 @@ final class PaperBackground {
           }
         }
         if (n > 0) {
-          Arrays.sort(values, 0, n);
-          coarse.set(column, row, (float) values[n / 2]);
+          coarse.set(column, row, (float) Selection.median(values, n));
         }
       }
     }
@@ -136,8 +136,7 @@ final class PaperBackground {
     if (n == 0) {
       return LEAST;
     }
-    Arrays.sort(d, 0, n);
-    return 1.4826 * d[n / 2];
+    return 1.4826 * Selection.median(d, n);
   }
 
   /** Takes a margin off the clear places around what is not clear (the rim of a spot is faint). */

@@ -66,6 +66,17 @@ public final class Raster {
     return upper * (1 - fy) + lower * fy;
   }
 
+  /** The grid turned a quarter clockwise: the left column becomes the first row. */
+  public Raster turned() {
+    Raster out = new Raster(height, width);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        out.cells[x * height + (height - 1 - y)] = cells[y * width + x];
+      }
+    }
+    return out;
+  }
+
   public Raster copy() {
     return new Raster(width, height, cells.clone());
   }

@@ -11,10 +11,10 @@ import java.util.List;
  */
 final class PeakSearch {
   /** Two colours that differ by less (radians) are one hue: paper texture alone makes a few degrees. */
-  private static final double SAME_HUE = 0.16;
+  private static final double SAME_HUE = 0.22;
 
   /** Depth of a valley, as a part of the lower peak, that parts two peaks of one hue. */
-  private static final double VALLEY = 0.10;
+  private static final double VALLEY = 0.15;
 
   private static final int MOST_PEAKS = 9;
 
@@ -114,15 +114,40 @@ final class PeakSearch {
     if (at < 0) {
       return null;
     }
-    List<PeakShape> start = new ArrayList<>(fit.shapes());
-    start.add(new PeakShape(profile.place(at), 1.5, 1.5, 0.01));
-    PeakFit more = PeakFit.of(profile, start);
-    boolean better = more.loss() < 0.8 * fit.loss() - 40;
-    if (!better) {
-      return null;
+    List<Double> places = new ArrayList<>(between(fit));
+    places.add(profile.place(at));
+    PeakFit best = null;
+    for (double place : places) {
+      List<PeakShape> start = new ArrayList<>(fit.shapes());
+      start.add(new PeakShape(place, 1.6, 1.6, 0.01));
+      PeakFit more = PeakFit.of(profile, start);
+      if (more.loss() < 0.8 * fit.loss() - 40 && (best == null || more.loss() < best.loss())) {
+        PeakFit kept = pruned(more);
+        best = kept.shapes().size() > fit.shapes().size() ? kept : best;
+      }
     }
-    PeakFit kept = pruned(more);
-    return kept.shapes().size() > fit.shapes().size() ? kept : null;
+    return best;
+  }
+
+  /** Places between neighbours that run into one another, where a third may hide. */
+  private static List<Double> between(PeakFit fit) {
+    List<PeakShape> sorted = new ArrayList<>(fit.shapes());
+    sorted.sort(Comparator.comparingDouble(PeakShape::centre));
+    List<Double> places = new ArrayList<>();
+    for (int j = 0; j < sorted.size(); j++) {
+      PeakShape s = sorted.get(j);
+      if (j + 1 < sorted.size()) {
+        PeakShape t = sorted.get(j + 1);
+        if (t.centre() - s.centre() < 3.5 * (s.ahead() + t.behind())) {
+          places.add((s.centre() + t.centre()) / 2);
+        }
+      }
+      if (Math.max(s.behind(), s.ahead()) > 1.5 * Math.min(s.behind(), s.ahead())) {
+        places.add(
+            s.behind() > s.ahead() ? s.centre() - 1.5 * s.behind() : s.centre() + 1.5 * s.ahead());
+      }
+    }
+    return places;
   }
 
   private double total(int k) {
@@ -156,7 +181,7 @@ final class PeakSearch {
       PeakShape s = fit.shapes().get(j);
       int k = index(s.centre());
       boolean outside =
-          s.centre() < profile.start() - 1
+          s.centre() < profile.start() + 0.3
               || s.centre() > profile.start() + profile.size() * profile.step() + 1;
       if (outside || fit.height(j) < Math.max(3 * profile.noise()[k], 0.012 * highest)) {
         return j;
@@ -187,9 +212,9 @@ final class PeakSearch {
     if (angle > SAME_HUE) {
       // The hues must be two where both are: a rim of another hue on a strong spot is no dye.
       double ratio = fit.height(i) / fit.height(j);
-      return apart > 0.45 * (flank(a, b) + flank(b, a)) && ratio > 0.04 / angle * 0.16 + 0.02;
+      return apart > 0.5 * (flank(a, b) + flank(b, a)) && ratio > 0.03 / angle;
     }
-    double[] curve = profile.total(0.5);
+    double[] curve = profile.total(0.7);
     int from = Math.min(index(a.centre()), index(b.centre()));
     int to = Math.max(index(a.centre()), index(b.centre()));
     double least = Double.POSITIVE_INFINITY;

@@ -17,6 +17,9 @@ final class LineHough {
   /** How far off a line a cell may lie and still belong to it, cells. */
   private static final double BELONGS = 1.8;
 
+  /** Edge cells with less weight are texture. */
+  private static final double LEAST_WEIGHT = 0.12;
+
   private final EdgeMap edges;
   private final double[] cos = new double[ANGLES];
   private final double[] sin = new double[ANGLES];
@@ -24,11 +27,18 @@ final class LineHough {
   private final float[] votes;
   private final boolean[] taken;
 
+  /** Indices of the cells that are edges. */
+  private final int[] cells;
+
   private LineHough(EdgeMap edges) {
     this.edges = edges;
     this.reach = (int) Math.ceil(Math.hypot(edges.width, edges.height)) + 2;
     this.votes = new float[ANGLES * (2 * reach + 1)];
     this.taken = new boolean[edges.weight.length];
+    this.cells =
+        java.util.stream.IntStream.range(0, edges.weight.length)
+            .filter(i -> edges.weight[i] > LEAST_WEIGHT)
+            .toArray();
     for (int a = 0; a < ANGLES; a++) {
       cos[a] = StrictMath.cos(a * Math.PI / ANGLES);
       sin[a] = StrictMath.sin(a * Math.PI / ANGLES);
@@ -59,12 +69,8 @@ final class LineHough {
   }
 
   private void voteAll() {
-    for (int y = 0; y < edges.height; y++) {
-      for (int x = 0; x < edges.width; x++) {
-        if (edges.weight[y * edges.width + x] > 0) {
-          vote(x, y, 1);
-        }
-      }
+    for (int i : cells) {
+      vote(i % edges.width, i / edges.width, 1);
     }
   }
 
@@ -126,20 +132,19 @@ final class LineHough {
     double sxy = 0;
     double syy = 0;
     double normal = StrictMath.atan2(line[1], line[0]);
-    for (int y = 0; y < edges.height; y++) {
-      for (int x = 0; x < edges.width; x++) {
-        int i = y * edges.width + x;
-        if (!belongs(i, x, y, line, normal, width)) {
-          continue;
-        }
-        double w = edges.weight[i];
-        sum += w;
-        sx += w * (x + 0.5);
-        sy += w * (y + 0.5);
-        sxx += w * (x + 0.5) * (x + 0.5);
-        sxy += w * (x + 0.5) * (y + 0.5);
-        syy += w * (y + 0.5) * (y + 0.5);
+    for (int i : cells) {
+      int x = i % edges.width;
+      int y = i / edges.width;
+      if (!belongs(i, x, y, line, normal, width)) {
+        continue;
       }
+      double w = edges.weight[i];
+      sum += w;
+      sx += w * (x + 0.5);
+      sy += w * (y + 0.5);
+      sxx += w * (x + 0.5) * (x + 0.5);
+      sxy += w * (x + 0.5) * (y + 0.5);
+      syy += w * (y + 0.5) * (y + 0.5);
     }
     if (sum < 3) {
       return line;
@@ -160,8 +165,7 @@ final class LineHough {
   }
 
   private boolean belongs(int i, int x, int y, double[] line, double normal, double width) {
-    return edges.weight[i] > 0
-        && !taken[i]
+    return !taken[i]
         && Math.abs(line[0] * (x + 0.5) + line[1] * (y + 0.5) - line[2]) < width
         && EdgeLine.angleBetween(edges.normal[i], normal) < 0.2;
   }
@@ -169,14 +173,13 @@ final class LineHough {
   private double remove(double[] line) {
     double removed = 0;
     double normal = StrictMath.atan2(line[1], line[0]);
-    for (int y = 0; y < edges.height; y++) {
-      for (int x = 0; x < edges.width; x++) {
-        int i = y * edges.width + x;
-        if (belongs(i, x, y, line, normal, BELONGS)) {
-          vote(x, y, -1);
-          taken[i] = true;
-          removed += edges.weight[i];
-        }
+    for (int i : cells) {
+      int x = i % edges.width;
+      int y = i / edges.width;
+      if (belongs(i, x, y, line, normal, BELONGS)) {
+        vote(x, y, -1);
+        taken[i] = true;
+        removed += edges.weight[i];
       }
     }
     return removed;

@@ -28,9 +28,9 @@ final class PaperLikelihood {
     double product = 1;
     double[][] inside = new double[4 * SAMPLES][];
     for (int side = 0; side < 4; side++) {
-      double st= stepAlong(quad, side, inside); product *= 0.01 + 0.99 * st; if(System.getProperty("dbg")!=null) System.err.printf(" %.2f",st);
+      product *= 0.01 + 0.99 * stepAlong(quad, side, inside);
     }
-    if(System.getProperty("dbg")!=null) System.err.println(" hom "+homogeneity(inside)+" "+java.util.Arrays.toString(quad.x())+java.util.Arrays.toString(quad.y())); return Math.sqrt(Math.sqrt(product)) * homogeneity(inside);
+    return Math.sqrt(Math.sqrt(product)) * homogeneity(inside);
   }
 
   private double stepAlong(Quad quad, int side, double[][] inside) {
