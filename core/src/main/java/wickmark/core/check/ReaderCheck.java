@@ -194,7 +194,9 @@ final class ReaderCheck {
         value -> {
           Optional<Slip> slip =
               lengths.stream()
-                  .filter(l -> l.isFront() == front && isOf(l, row) && l.written().equals(value))
+                  .filter(
+                      l ->
+                          l.isFront() == front && isOf(l, row) && l.written().compareTo(value) == 0)
                   .findFirst()
                   .flatMap(this::hypothesis)
                   .flatMap(LengthHypothesis::slip);

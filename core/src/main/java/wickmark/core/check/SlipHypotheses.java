@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import wickmark.core.check.MeasuredSheet.MeasuredLane;
 import wickmark.core.check.MeasuredSheet.MeasuredSpot;
 import wickmark.core.uncertainty.Decimals;
@@ -37,9 +36,16 @@ final class SlipHypotheses {
   /** Readings that must agree on a blank. */
   private static final int LEAST_FOR_BLANK = 3;
 
-  private static final Predicate<LengthReading> ALL = reading -> true;
-  private static final Predicate<LengthReading> FRONTS = LengthReading::isFront;
-  private static final Predicate<LengthReading> SPOTS = FRONTS.negate();
+  /** The readings that a slip touches. */
+  private enum Touched {
+    ALL,
+    FRONTS,
+    SPOTS;
+
+    boolean holds(LengthReading reading) {
+      return this == ALL || (this == FRONTS) == reading.isFront();
+    }
+  }
 
   private final MeasuredSheet sheet;
   private final double handUncertainty;
@@ -66,7 +72,12 @@ final class SlipHypotheses {
     List<LengthHypothesis> hypotheses = common();
     blank(readings).ifPresent(hypotheses::add);
     hypotheses.add(
-        slip(Slip.SPOT_ORDER, RARE, "reversed", SPOTS, r -> otherSpot(r, r.lane(), reversed(r))));
+        slip(
+            Slip.SPOT_ORDER,
+            RARE,
+            "reversed",
+            Touched.SPOTS,
+            r -> otherSpot(r, r.lane(), reversed(r))));
     for (int i = 0; i < sheet.lanes().size(); i++) {
       for (int j = i + 1; j < sheet.lanes().size(); j++) {
         hypotheses.add(swapped(sheet.lanes().get(i), sheet.lanes().get(j)));
@@ -81,7 +92,12 @@ final class SlipHypotheses {
     int spots = lane.spots().size();
     if (spots > 2) {
       hypotheses.add(
-          slip(Slip.SPOT_ORDER, RARE, "reversed", SPOTS, r -> otherSpot(r, lane, reversed(r))));
+          slip(
+              Slip.SPOT_ORDER,
+              RARE,
+              "reversed",
+              Touched.SPOTS,
+              r -> otherSpot(r, lane, reversed(r))));
     }
     for (int i = 1; i <= spots; i++) {
       for (int j = i + 1; j <= spots; j++) {
@@ -92,7 +108,7 @@ final class SlipHypotheses {
                 Slip.SPOT_ORDER,
                 RARE,
                 first + " and " + second,
-                SPOTS,
+                Touched.SPOTS,
                 r -> otherSpot(r, lane, exchanged(r.spotNumber(), first, second))));
       }
     }
@@ -114,7 +130,7 @@ final class SlipHypotheses {
               Slip.DIGITS_TRANSPOSED,
               RARE,
               other.toPlainString(),
-              ALL,
+              Touched.ALL,
               r -> truth(r).shifted(shift, 0)));
     }
     return hypotheses;
@@ -122,7 +138,7 @@ final class SlipHypotheses {
 
   private List<LengthHypothesis> common() {
     List<LengthHypothesis> hypotheses = new ArrayList<>();
-    for (Predicate<LengthReading> which : List.of(ALL, SPOTS, FRONTS)) {
+    for (Touched which : Touched.values()) {
       hypotheses.add(
           slip(Slip.CENTIMETRES, RARE, "", which, r -> truth(r).inUnit(10, CENTIMETRE_ROUNDING)));
       hypotheses.add(slip(Slip.INCHES, RARE, "", which, r -> truth(r).inUnit(INCH, INCH_ROUNDING)));
@@ -134,14 +150,14 @@ final class SlipHypotheses {
               which,
               r -> truth(r).shifted(r.lane().margin(), EDGE)));
     }
-    hypotheses.add(slip(Slip.UPPER_RIM, RARE, "", SPOTS, r -> rim(r, true)));
-    hypotheses.add(slip(Slip.LOWER_RIM, RARE, "", SPOTS, r -> rim(r, false)));
+    hypotheses.add(slip(Slip.UPPER_RIM, RARE, "", Touched.SPOTS, r -> rim(r, true)));
+    hypotheses.add(slip(Slip.LOWER_RIM, RARE, "", Touched.SPOTS, r -> rim(r, false)));
     hypotheses.add(
         slip(
             Slip.FRONT_AT_PAPER_TOP,
             RARE,
             "",
-            FRONTS,
+            Touched.FRONTS,
             r -> truth(r).shifted(r.lane().paperTop() - r.lane().front(), EDGE)));
     return hypotheses;
   }
@@ -150,13 +166,13 @@ final class SlipHypotheses {
       Slip slip,
       double cost,
       String detail,
-      Predicate<LengthReading> which,
+      Touched which,
       Function<LengthReading, Prediction> prediction) {
     return new LengthHypothesis(
         Optional.of(slip),
         cost,
         detail,
-        reading -> which.test(reading) ? prediction.apply(reading) : truth(reading));
+        reading -> which.holds(reading) ? prediction.apply(reading) : truth(reading));
   }
 
   private Prediction rim(LengthReading reading, boolean upper) {
@@ -184,7 +200,7 @@ final class SlipHypotheses {
         Slip.LANES_SWAPPED,
         RARE,
         first.name() + " and " + second.name(),
-        SPOTS,
+        Touched.SPOTS,
         reading -> {
           if (reading.lane().equals(first)) {
             return otherSpot(reading, second, reading.spotNumber());
@@ -209,6 +225,7 @@ final class SlipHypotheses {
     double spread = handUncertainty / StrictMath.sqrt(readings.size());
     double cost = RARE + StrictMath.log((LONGEST_BLANK - SHORTEST_BLANK) / spread);
     String detail = Decimals.text(blank, 0);
-    return Optional.of(slip(Slip.RULER_END, cost, detail, ALL, r -> truth(r).shifted(-blank, 0)));
+    return Optional.of(
+        slip(Slip.RULER_END, cost, detail, Touched.ALL, r -> truth(r).shifted(-blank, 0)));
   }
 }

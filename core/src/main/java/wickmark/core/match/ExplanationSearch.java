@@ -37,8 +37,7 @@ final class ExplanationSearch {
   }
 
   private List<ReferenceSet> rank() {
-    List<ReferenceFit> possible =
-        mostSaving(fits.stream().filter(ReferenceFit::isPossible).toList());
+    List<ReferenceFit> possible = mostSaving(possible());
     List<ReferenceSet> sets = new ArrayList<>();
     for (int bits = 0; bits < 1 << possible.size(); bits++) {
       List<ReferenceFit> chosen = new ArrayList<>();

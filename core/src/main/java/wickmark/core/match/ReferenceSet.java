@@ -37,17 +37,14 @@ record ReferenceSet(List<ReferenceFit> fits, List<SpotSignature> unexplained, do
   }
 
   private boolean isNeeded(ReferenceFit fit, LaneSignature unknown) {
+    List<ReferenceFit> others = new ArrayList<>(fits);
+    others.remove(fit);
     return unknown.moved().stream()
         .filter(fit::explains)
-        .anyMatch(
-            spot -> fits.stream().filter(other -> other != fit).noneMatch(o -> o.explains(spot)));
+        .anyMatch(spot -> others.stream().noneMatch(other -> other.explains(spot)));
   }
 
   List<String> names() {
     return fits.stream().map(fit -> fit.reference().name()).toList();
-  }
-
-  int explainedSpots(LaneSignature unknown) {
-    return unknown.moved().size() - unexplained.size();
   }
 }

@@ -42,7 +42,7 @@ class SlipRatesTest {
   @ParameterizedTest(name = "{0} over the whole sheet")
   @MethodSource("habits")
   void namesTheSlipOfAWholeSheet(Slip slip, ReadSheet.Habit habit) {
-    Random random = new Random(slip.ordinal() + 7);
+    Random random = new Random(7);
     int hits = 0;
     for (int i = 0; i < CLASSES; i++) {
       ReaderReport report = ReadSheet.check(ReadSheet.readings(random, habit));
@@ -182,7 +182,7 @@ class SlipRatesTest {
       List<HandReading> rows = new ArrayList<>(ReadSheet.readings(random, ReadSheet::truth));
       int index = random.nextInt(rows.size());
       BigDecimal distance = change.apply(rows.get(index));
-      if (distance.equals(rows.get(index).distance().orElseThrow())) {
+      if (distance.compareTo(rows.get(index).distance().orElseThrow()) == 0) {
         continue;
       }
       HandReading changed = ReadSheet.with(rows.get(index), distance);

@@ -233,6 +233,19 @@ class IdentificationTest {
   }
 
   @Test
+  void namesARepeatedReferenceOnce() {
+    UnknownReading reading =
+        read(
+            reference("A", Dye.of(RED, 0.50)),
+            reference("A", Dye.of(RED, 0.51)),
+            unknown(Dye.of(RED, 0.51)));
+
+    assertThat(names(reading)).containsExactly(List.of("A"));
+    assertThat(reading.explanations().get(0).score()).isGreaterThan(0.9);
+    assertThat(reading.ruledOut()).isEmpty();
+  }
+
+  @Test
   void saysWhenThereIsNothingToCompareWith() {
     assertThat(read(unknown(Dye.of(RED, 0.5))).findings())
         .containsExactly("There is no reference on this strip to compare X with.");
