@@ -96,7 +96,8 @@ record ShortRun(double factor, ReferenceSet set) {
               spot.colour(),
               spot.peakAbsorbance(),
               spot.halfHeight() / factor,
-              spot.flags()));
+              spot.flags(),
+              spot.confidence()));
     }
     return new LaneSignature(unknown.name(), unknown.role(), spots);
   }

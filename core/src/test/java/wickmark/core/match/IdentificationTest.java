@@ -175,6 +175,54 @@ class IdentificationTest {
         .containsExactly(List.of("A"));
   }
 
+  @Nested
+  class OfSpotsThatRanIntoOne {
+    private final LaneSignature blue = reference("A", Dye.of(BLUE, 0.52));
+    private final LaneSignature yellow = reference("B", Dye.of(YELLOW, 0.46));
+    private final DyeAbsorbance mixed = new DyeAbsorbance(0.51, 0.33, 0.55);
+
+    @Test
+    void seesBothInTheirMixedColour() {
+      UnknownReading reading = read(blue, yellow, unknown(Dye.of(mixed, 0.49).tall(0.08)));
+
+      assertThat(names(reading)).containsExactly(List.of("A", "B"));
+      assertThat(reading.unexplainedSpots()).isEmpty();
+      assertThat(reading.explanations().get(0).matches())
+          .extracting(UnknownReading.Match::unknownSpot)
+          .containsExactly(1, 1);
+      assertThat(reading.findings())
+          .contains(
+              "Spot 1 of X looks like two that ran into one: spot 1 of A (blue, Rf 0.52) and spot 1"
+                  + " of B (yellow, Rf 0.46) together give its colour.");
+    }
+
+    @Test
+    void doesNotInventThemInASmallSpotBetweenThem() {
+      assertThat(read(blue, yellow, unknown(Dye.of(mixed, 0.49).tall(0.02))).explanations())
+          .isEmpty();
+    }
+
+    @Test
+    void doesNotInventThemInAnotherColour() {
+      assertThat(read(blue, yellow, unknown(Dye.of(RED, 0.49).tall(0.08))).explanations())
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void forgivesADoubtfulSpotOfAReference() {
+    LaneSignature unknown = unknown(Dye.of(RED, 0.5));
+
+    assertThat(
+            read(reference("A", Dye.of(RED, 0.5), Dye.of(BLUE, 0.9).doubtful(0.2)), unknown)
+                .explanations())
+        .isNotEmpty();
+    assertThat(
+            read(reference("A", Dye.of(RED, 0.5), Dye.of(BLUE, 0.9).doubtful(1)), unknown)
+                .explanations())
+        .isEmpty();
+  }
+
   @Test
   void doesNotCompareWhatStayedAtTheOrigin() {
     UnknownReading reading =
