@@ -57,8 +57,7 @@ final class ClassCheck {
   private Optional<DemingLine> line() {
     List<DemingLine.Point> points =
         good.stream().map(mark -> new DemingLine.Point(mark.machine(), mark.hand())).toList();
-    boolean hasTrend = points.stream().mapToDouble(DemingLine.Point::x).distinct().count() > 2;
-    return hasTrend ? Optional.of(DemingLine.through(points, varianceRatio())) : Optional.empty();
+    return points.size() < 3 ? Optional.empty() : DemingLine.through(points, varianceRatio());
   }
 
   /** Variance of a hand reading over the mean variance of the machine's distances. */

@@ -9,7 +9,8 @@ import java.util.List;
 final class DigitSwaps {
   private DigitSwaps() {}
 
-  static List<BigDecimal> of(BigDecimal written) {
+  static List<BigDecimal> of(BigDecimal asWritten) {
+    BigDecimal written = asWritten.scale() > 0 ? asWritten.stripTrailingZeros() : asWritten;
     String digits = written.unscaledValue().abs().toString();
     List<BigDecimal> swaps = new ArrayList<>();
     for (int i = 0; i + 1 < digits.length(); i++) {

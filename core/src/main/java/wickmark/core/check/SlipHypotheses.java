@@ -123,12 +123,13 @@ final class SlipHypotheses {
         hypotheses.add(hypothesis);
       }
     }
-    for (BigDecimal other : DigitSwaps.of(reading.written())) {
+    List<BigDecimal> swaps = DigitSwaps.of(reading.written());
+    for (BigDecimal other : swaps) {
       double shift = reading.value() - other.doubleValue();
       hypotheses.add(
           slip(
               Slip.DIGITS_TRANSPOSED,
-              RARE,
+              RARE + StrictMath.log(swaps.size()),
               other.toPlainString(),
               Touched.ALL,
               r -> truth(r).shifted(shift, 0)));
