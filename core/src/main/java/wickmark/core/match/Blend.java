@@ -50,7 +50,7 @@ record Blend(
     if (apart > MOST_APART * 2 * unknown.halfHeight() || p.isBlank() || q.isBlank()) {
       return Optional.empty();
     }
-    DyeMixture mixture = DyeMixture.of(DyeAbsorbance.of(unknown.colour()), p, q);
+    DyeMixture mixture = mixture(unknown, first, second, settings);
     if (Math.min(mixture.firstPart(), mixture.secondPart()) < LEAST_PART) {
       return Optional.empty();
     }
@@ -73,6 +73,18 @@ record Blend(
             Math.abs(unknown.rf().value() - centre) / uncertainty,
             colour / (COLOUR * settings.toleranceColour() / 2));
     return blend.deviationCost() <= SpotPair.LIMIT ? Optional.of(blend) : Optional.empty();
+  }
+
+  /** Two spots of one dye share by their depth, as their colours cannot tell. */
+  private static DyeMixture mixture(
+      SpotSignature unknown, SpotSignature first, SpotSignature second, MatchSettings settings) {
+    DyeAbsorbance p = DyeAbsorbance.of(first.colour());
+    double apart = DyeAbsorbance.differenceAtLikeStrength(first.colour(), second.colour()).value();
+    if (apart <= settings.toleranceColour() / 2) {
+      double part = first.peakAbsorbance() / (first.peakAbsorbance() + second.peakAbsorbance());
+      return new DyeMixture(part, 1 - part, p);
+    }
+    return DyeMixture.of(DyeAbsorbance.of(unknown.colour()), p, DyeAbsorbance.of(second.colour()));
   }
 
   boolean has(SpotSignature reference) {

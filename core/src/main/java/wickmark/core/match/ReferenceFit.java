@@ -26,13 +26,6 @@ record ReferenceFit(
   /** Cost of a missing spot that could not have been overlooked. */
   static final double MISSING = 10;
 
-  /**
-   * Standard deviation of the logarithm of how much paler a dye is in the unknown than another of
-   * the same reference: dyes of one sample are not always in the same proportion, and their spots
-   * spread differently. A factor of two.
-   */
-  private static final double COMPANY_SPREAD = 0.7;
-
   private static final NormalDistribution BELL = new NormalDistribution(null, 0, 1);
 
   ReferenceFit {
@@ -66,21 +59,30 @@ record ReferenceFit(
         unpaired.add(own.get(i));
       }
     }
-    double dilution = dilution(pairs);
+    Company company = Company.of(pairs);
+    List<SpotPair> kept = new ArrayList<>();
+    for (SpotPair pair : pairs) {
+      if (company.givesLittleOf(pair)) {
+        unpaired.add(pair.reference());
+      } else {
+        kept.add(pair);
+      }
+    }
     return new ReferenceFit(
         reference,
-        pairs,
+        kept,
         unpaired.stream()
-            .map(spot -> new Missing(spot, missingCost(spot, dilution, settings)))
+            .map(spot -> new Missing(spot, missingCost(spot, company.dilution(), settings)))
             .toList(),
         unpaired.stream()
             .anyMatch(spot -> others.stream().anyMatch(other -> Blend.mayHide(spot, other))));
   }
 
   double pairCost() {
+    Company company = Company.of(pairs);
     double cost = 0;
     for (SpotPair pair : pairs) {
-      cost += pair.cost();
+      cost += pair.cost() + company.cost(pair);
     }
     return cost;
   }
@@ -93,26 +95,11 @@ record ReferenceFit(
     return cost;
   }
 
-  /** How much paler the reference's dyes are in the unknown: geometric mean over the pairs. */
-  private static double dilution(List<SpotPair> pairs) {
-    if (pairs.isEmpty()) {
-      return 1;
-    }
-    double sum = 0;
-    for (SpotPair pair : pairs) {
-      sum +=
-          StrictMath.log(
-              Math.max(1e-3, pair.unknown().peakAbsorbance())
-                  / Math.max(1e-3, pair.reference().peakAbsorbance()));
-    }
-    return StrictMath.exp(sum / pairs.size());
-  }
-
   /** A spot is there unseen if it is too pale; or it is not in the reference at all. */
   private static double missingCost(SpotSignature spot, double dilution, MatchSettings settings) {
     double expected = Math.max(1e-6, spot.peakAbsorbance() * dilution);
     double aboveLimit = StrictMath.log(expected / settings.detectionLimit());
-    double seen = BELL.cumulativeProbability(aboveLimit / COMPANY_SPREAD);
+    double seen = BELL.cumulativeProbability(aboveLimit / Company.SPREAD);
     double unseen = 1 - spot.confidence() * seen;
     return Math.min(MISSING, -StrictMath.log(Math.max(1e-9, unseen)));
   }

@@ -20,6 +20,9 @@ record ReferenceSet(
   /** Cost of a spot that nothing explains: where a pair fits at all, it saves as much. */
   private static final double UNEXPLAINED = SpotPair.LIMIT + REFERENCE;
 
+  /** Cost of a spot that may be none. */
+  private static final double DOUBTFUL = 0.9 * REFERENCE;
+
   ReferenceSet {
     fits = List.copyOf(fits);
     blends = List.copyOf(blends);
@@ -36,7 +39,7 @@ record ReferenceSet(
     }
     for (SpotSignature spot : unknown.moved()) {
       boolean isPaired = fits.stream().anyMatch(fit -> fit.explains(spot));
-      double costWithout = isPaired ? 0 : UNEXPLAINED;
+      double costWithout = isPaired ? 0 : unexplainedCost(spot, settings);
       cost += costWithout;
       Optional<BlendChoice> choice = BlendChoice.cheapest(spot, fits, hidden, settings);
       if (choice.isPresent() && choice.get().costChange() < costWithout) {
@@ -49,6 +52,11 @@ record ReferenceSet(
       }
     }
     return new ReferenceSet(fits, blends, unexplained, cost);
+  }
+
+  /** A spot below the limit of detection does not call for a reference by itself. */
+  private static double unexplainedCost(SpotSignature spot, MatchSettings settings) {
+    return spot.peakAbsorbance() < settings.detectionLimit() ? DOUBTFUL : UNEXPLAINED;
   }
 
   boolean explains(ReferenceFit fit, SpotSignature spot) {

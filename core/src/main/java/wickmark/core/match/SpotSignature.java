@@ -25,6 +25,9 @@ public record SpotSignature(
     Set<SpotFlag> flags,
     double confidence) {
 
+  /** Rf below which a spot that touches the baseline has not moved. */
+  private static final double ORIGIN = 0.03;
+
   /** Keeps a copy of the flags. */
   public SpotSignature {
     flags = Set.copyOf(flags);
@@ -42,8 +45,11 @@ public record SpotSignature(
         spot.evidence().confidence());
   }
 
-  /** Says whether this is dye that has not left its origin, which every sample may leave there. */
+  /**
+   * Says whether this is dye that has not left its origin, which every sample may leave there: it
+   * is flagged so, or reaches down to the baseline with its centre hardly above.
+   */
   boolean isResidue() {
-    return flags.contains(SpotFlag.AT_ORIGIN);
+    return flags.contains(SpotFlag.AT_ORIGIN) || (rf.value() < ORIGIN && rf.value() <= halfHeight);
   }
 }

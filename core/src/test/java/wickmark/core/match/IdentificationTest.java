@@ -210,6 +210,45 @@ class IdentificationTest {
   }
 
   @Test
+  void putsASpotOfAReferenceTogetherThatFellApart() {
+    LaneSignature inTwo =
+        reference(
+            "A",
+            Dye.of(BLUE, 0.875).flagged(SpotFlag.OVERLAPPED),
+            Dye.of(BLUE, 0.838).flagged(SpotFlag.OVERLAPPED));
+
+    assertThat(names(read(inTwo, unknown(Dye.of(BLUE, 0.855))))).containsExactly(List.of("A"));
+  }
+
+  @Test
+  void doesNotLetASpotBelowTheLimitCarryAReference() {
+    LaneSignature a = reference("A", Dye.of(RED, 0.7));
+    LaneSignature b = reference("B", Dye.of(BLUE, 0.3));
+
+    assertThat(names(read(a, b, unknown(Dye.of(RED, 0.7), Dye.of(BLUE, 0.3).deep(0.04)))))
+        .containsExactly(List.of("A"));
+  }
+
+  @Test
+  void doesNotExplainAStrongSpotByATraceInAReference() {
+    LaneSignature a = reference("A", Dye.of(RED, 0.7).deep(0.9), Dye.of(BLUE, 0.3).deep(0.08));
+    LaneSignature b = reference("B", Dye.of(BLUE, 0.3));
+
+    assertThat(names(read(a, b, unknown(Dye.of(RED, 0.7).deep(0.2), Dye.of(BLUE, 0.3).deep(0.5)))))
+        .containsExactly(List.of("A", "B"));
+  }
+
+  @Test
+  void takesAnyColourOnTheBaselineForResidue() {
+    assertThat(
+            names(
+                read(
+                    reference("A", Dye.of(RED, 0.5), Dye.of(BLUE, 0.01)),
+                    unknown(Dye.of(RED, 0.5)))))
+        .containsExactly(List.of("A"));
+  }
+
+  @Test
   void forgivesADoubtfulSpotOfAReference() {
     LaneSignature unknown = unknown(Dye.of(RED, 0.5));
 
