@@ -13,8 +13,10 @@ final class LaneMeasurement {
    */
   private static final double CHANCE = 3;
 
-  /** Two centres are said to differ from this on: Rf is printed with two decimals. */
-  private static final double RF_STEP = 0.01;
+  /**
+   * Two centres are said to differ from this on: two steps of the two decimals that are printed.
+   */
+  private static final double RF_STEP = 0.02;
 
   private final StripEvidence strip;
   private final LaneEvidence evidence;
@@ -124,7 +126,7 @@ final class LaneMeasurement {
           evidence.name(),
           number,
           length(beyond));
-    } else if (below > 0 && !spot.flags().contains(SpotFlag.AT_ORIGIN)) {
+    } else if (below > 0 && !isOnBaseline(spot)) {
       caution(
           Caution.Kind.SPOT_PUT_ON_BASELINE,
           "Lane %s, spot %d: its centre lies %s below the baseline; it was put on the line (Rf 0).",
@@ -132,6 +134,13 @@ final class LaneMeasurement {
           number,
           length(below));
     }
+  }
+
+  /** Dye on both sides of the baseline is what a sample leaves where it was put. */
+  private boolean isOnBaseline(SpotEvidence spot) {
+    return spot.flags().contains(SpotFlag.AT_ORIGIN)
+        || (spot.extent().bottomAlong() < evidence.baseline().along()
+            && spot.extent().topAlong() > evidence.baseline().along());
   }
 
   private void noteCentres(int number, Spot.Factors factors) {

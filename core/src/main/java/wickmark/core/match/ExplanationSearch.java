@@ -9,10 +9,10 @@ import java.util.Map;
 /**
  * Tries all sets of references as explanations of one unknown.
  *
- * <p>Only references whose every spot has a counterpart, or may be too pale to see, take part. Up
- * to {@link #MOST_REFERENCES} of them all sets are tried; of more, those that save most by
- * themselves take part. A set in which one reference explains nothing that the others do not
- * explain is left out: it says no more than the set without.
+ * <p>Only references whose every spot has a counterpart, or may be too pale to see or hidden in
+ * another spot, take part. Up to {@link #MOST_REFERENCES} of them all sets are tried; of more,
+ * those that save most by themselves take part. A set in which one reference explains nothing that
+ * the others do not explain is left out: it says no more than the set without.
  */
 final class ExplanationSearch {
   static final int MOST_REFERENCES = 12;
@@ -24,11 +24,13 @@ final class ExplanationSearch {
   static final double EQUALLY_GOOD = 2;
 
   private final LaneSignature unknown;
+  private final MatchSettings settings;
   private final List<ReferenceFit> fits;
   private final List<ReferenceSet> ranked;
 
   ExplanationSearch(LaneSignature unknown, List<LaneSignature> references, MatchSettings settings) {
     this.unknown = unknown;
+    this.settings = settings;
     this.fits =
         references.stream()
             .map(reference -> ReferenceFit.of(reference, unknown, settings))
@@ -37,8 +39,7 @@ final class ExplanationSearch {
   }
 
   private List<ReferenceSet> rank() {
-    List<ReferenceFit> possible =
-        mostSaving(fits.stream().filter(ReferenceFit::isPossible).toList());
+    List<ReferenceFit> possible = mostSaving(possible());
     List<ReferenceSet> sets = new ArrayList<>();
     for (int bits = 0; bits < 1 << possible.size(); bits++) {
       List<ReferenceFit> chosen = new ArrayList<>();
@@ -47,7 +48,7 @@ final class ExplanationSearch {
           chosen.add(possible.get(i));
         }
       }
-      ReferenceSet set = ReferenceSet.of(chosen, unknown);
+      ReferenceSet set = ReferenceSet.of(chosen, unknown, settings);
       if (set.needsAll(unknown)) {
         sets.add(set);
       }
@@ -60,8 +61,8 @@ final class ExplanationSearch {
   private List<ReferenceFit> possible() {
     Map<String, ReferenceFit> byName = new LinkedHashMap<>();
     for (ReferenceFit fit : fits) {
-      if (fit.isPossible()) {
-        byName.merge(fit.reference().name(), fit, (a, b) -> b.cost() < a.cost() ? b : a);
+      if (fit.isPossible() || fit.mayHide()) {
+        byName.merge(fit.reference().name(), fit, (a, b) -> saving(b) > saving(a) ? b : a);
       }
     }
     return List.copyOf(byName.values());
@@ -72,9 +73,14 @@ final class ExplanationSearch {
       return possible;
     }
     List<ReferenceFit> best = new ArrayList<>(possible);
-    best.sort(Comparator.comparingDouble(fit -> ReferenceSet.of(List.of(fit), unknown).cost()));
+    best.sort(Comparator.comparingDouble(fit -> -saving(fit)));
     List<ReferenceFit> kept = best.subList(0, MOST_REFERENCES);
     return possible.stream().filter(kept::contains).toList();
+  }
+
+  /** How much cheaper the unknown becomes by one reference. */
+  private double saving(ReferenceFit fit) {
+    return -ReferenceSet.of(List.of(fit), unknown, settings).cost();
   }
 
   /** All references, as they fit by themselves. */

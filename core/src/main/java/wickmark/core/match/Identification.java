@@ -73,7 +73,7 @@ public final class Identification {
   private static UnknownReading.Explanation explanation(ReferenceSet set, double score) {
     List<UnknownReading.Match> matches = new ArrayList<>();
     for (ReferenceFit fit : set.fits()) {
-      for (SpotPair pair : fit.pairs()) {
+      for (SpotPair pair : set.pairs(fit)) {
         matches.add(
             new UnknownReading.Match(
                 pair.unknown().number(),
@@ -83,7 +83,23 @@ public final class Identification {
                 pair.colourDifference()));
       }
     }
+    for (Blend blend : set.blends()) {
+      for (SpotSignature hidden : List.of(blend.first(), blend.second())) {
+        matches.add(match(set, blend, hidden));
+      }
+    }
     return new UnknownReading.Explanation(List.copyOf(new TreeSet<>(set.names())), score, matches);
+  }
+
+  private static UnknownReading.Match match(ReferenceSet set, Blend blend, SpotSignature hidden) {
+    ReferenceFit owner =
+        set.fits().stream().filter(fit -> ReferenceSet.isOf(fit, hidden)).findFirst().orElseThrow();
+    return new UnknownReading.Match(
+        blend.unknown().number(),
+        owner.reference().name(),
+        hidden.number(),
+        blend.unknown().rf().value() - hidden.rf().value(),
+        blend.colourDifference());
   }
 
   private static OptionalDouble timesLikelier(ExplanationSearch search) {
@@ -91,8 +107,7 @@ public final class Identification {
     if (others.isEmpty()) {
       return OptionalDouble.empty();
     }
-    List<ReferenceSet> good = search.equallyGood();
-    double gap = others.get(0).cost() - good.get(good.size() - 1).cost();
+    double gap = others.get(0).cost() - search.best().cost();
     return OptionalDouble.of(StrictMath.exp(gap));
   }
 

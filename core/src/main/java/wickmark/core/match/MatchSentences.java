@@ -23,6 +23,7 @@ final class MatchSentences {
   List<String> findings() {
     List<String> findings = new ArrayList<>();
     findings.add(main());
+    findings.addAll(blends());
     findings.addAll(unexplained());
     findings.addAll(notNeeded());
     search.best().fits().stream()
@@ -74,7 +75,33 @@ final class MatchSentences {
   }
 
   private boolean hasPale() {
-    return search.best().fits().stream().anyMatch(fit -> !fit.missing().isEmpty());
+    return search.best().fits().stream().anyMatch(fit -> !search.best().missing(fit).isEmpty());
+  }
+
+  private List<String> blends() {
+    return search.best().blends().stream()
+        .map(
+            blend ->
+                "Spot "
+                    + blend.unknown().number()
+                    + " of "
+                    + unknown.name()
+                    + " looks like two that ran into one: "
+                    + spotOf(blend.first())
+                    + " and "
+                    + spotOf(blend.second())
+                    + " together give its colour.")
+        .toList();
+  }
+
+  private String spotOf(SpotSignature spot) {
+    String owner =
+        search.best().fits().stream()
+            .filter(fit -> ReferenceSet.isOf(fit, spot))
+            .map(fit -> fit.reference().name())
+            .findFirst()
+            .orElse("");
+    return "spot " + spot.number() + " of " + owner + " (" + look(spot) + ")";
   }
 
   private List<String> unexplained() {
@@ -160,10 +187,11 @@ final class MatchSentences {
   }
 
   private Optional<String> tooPale(ReferenceFit fit) {
-    if (fit.missing().isEmpty()) {
+    List<SpotSignature> missing = search.best().missing(fit);
+    if (missing.isEmpty()) {
       return Optional.empty();
     }
-    List<String> spots = fit.missing().stream().map(this::look).toList();
+    List<String> spots = missing.stream().map(this::look).toList();
     return Optional.of(
         "Of "
             + fit.reference().name()
@@ -196,7 +224,8 @@ final class MatchSentences {
     for (ReferenceFit fit : search.fits()) {
       String name = fit.reference().name();
       boolean repeatFits =
-          search.fits().stream().anyMatch(f -> f.reference().name().equals(name) && f.isPossible());
+          search.fits().stream()
+              .anyMatch(f -> f.reference().name().equals(name) && (f.isPossible() || isUsed(f)));
       boolean said = ruledOut.stream().anyMatch(other -> other.reference().equals(name));
       if (!repeatFits && !said) {
         ruledOut.add(new UnknownReading.RuledOut(name, reason(fit)));
@@ -207,7 +236,9 @@ final class MatchSentences {
 
   private String reason(ReferenceFit fit) {
     Optional<SpotSignature> strongest =
-        fit.missing().stream().max(Comparator.comparingDouble(SpotSignature::peakAbsorbance));
+        fit.missing().stream()
+            .map(ReferenceFit.Missing::spot)
+            .max(Comparator.comparingDouble(SpotSignature::peakAbsorbance));
     if (strongest.isEmpty()) {
       return "it has no spot that could be compared";
     }

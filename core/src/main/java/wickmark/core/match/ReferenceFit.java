@@ -9,23 +9,22 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  *
  * @param pairs spots with a counterpart
  * @param missing spots without
- * @param missingCost minus the logarithm of the probability that what is missing was there unseen
+ * @param mayHide whether a missing spot lies within a spot of the unknown, so that the two may have
+ *     run into one
  */
 record ReferenceFit(
-    LaneSignature reference,
-    List<SpotPair> pairs,
-    List<SpotSignature> missing,
-    double missingCost) {
+    LaneSignature reference, List<SpotPair> pairs, List<Missing> missing, boolean mayHide) {
+
+  /**
+   * A spot of the reference without counterpart.
+   *
+   * @param cost minus the logarithm of the probability that it is there unseen, or that the
+   *     reference itself has no such spot
+   */
+  record Missing(SpotSignature spot, double cost) {}
 
   /** Cost of a missing spot that could not have been overlooked. */
   static final double MISSING = 10;
-
-  /**
-   * Standard deviation of the logarithm of how much paler a dye is in the unknown than another of
-   * the same reference: dyes of one sample are not always in the same proportion, and their spots
-   * spread differently. A factor of two.
-   */
-  private static final double COMPANY_SPREAD = 0.7;
 
   private static final NormalDistribution BELL = new NormalDistribution(null, 0, 1);
 
@@ -48,7 +47,7 @@ record ReferenceFit(
     }
     int[] columns = CheapestAssignment.columns(costs);
     List<SpotPair> pairs = new ArrayList<>();
-    List<SpotSignature> missing = new ArrayList<>();
+    List<SpotSignature> unpaired = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
       SpotPair pair =
           columns[i] < others.size()
@@ -57,51 +56,57 @@ record ReferenceFit(
       if (pair != null && pair.fits()) {
         pairs.add(pair);
       } else {
-        missing.add(own.get(i));
+        unpaired.add(own.get(i));
       }
     }
-    double missingCost = 0;
-    double dilution = dilution(pairs);
-    for (SpotSignature spot : missing) {
-      missingCost += missingCost(spot.peakAbsorbance() * dilution, settings);
+    Company company = Company.of(pairs);
+    List<SpotPair> kept = new ArrayList<>();
+    for (SpotPair pair : pairs) {
+      if (company.givesLittleOf(pair)) {
+        unpaired.add(pair.reference());
+      } else {
+        kept.add(pair);
+      }
     }
-    return new ReferenceFit(reference, pairs, missing, missingCost);
+    return new ReferenceFit(
+        reference,
+        kept,
+        unpaired.stream()
+            .map(spot -> new Missing(spot, missingCost(spot, company.dilution(), settings)))
+            .toList(),
+        unpaired.stream()
+            .anyMatch(spot -> others.stream().anyMatch(other -> Blend.mayHide(spot, other))));
   }
 
-  double cost() {
-    double cost = missingCost;
+  double pairCost() {
+    Company company = Company.of(pairs);
+    double cost = 0;
     for (SpotPair pair : pairs) {
-      cost += pair.cost();
+      cost += pair.cost() + company.cost(pair);
     }
     return cost;
   }
 
-  /** How much paler the reference's dyes are in the unknown: geometric mean over the pairs. */
-  private static double dilution(List<SpotPair> pairs) {
-    if (pairs.isEmpty()) {
-      return 1;
+  double missingCost() {
+    double cost = 0;
+    for (Missing spot : missing) {
+      cost += spot.cost();
     }
-    double sum = 0;
-    for (SpotPair pair : pairs) {
-      sum +=
-          StrictMath.log(
-              Math.max(1e-3, pair.unknown().peakAbsorbance())
-                  / Math.max(1e-3, pair.reference().peakAbsorbance()));
-    }
-    return StrictMath.exp(sum / pairs.size());
+    return cost;
   }
 
-  /** Minus the logarithm of the probability that a spot of this peak absorbance is not seen. */
-  private static double missingCost(double expectedAbsorbance, MatchSettings settings) {
-    double aboveLimit =
-        StrictMath.log(Math.max(1e-6, expectedAbsorbance) / settings.detectionLimit());
-    double unseen = BELL.cumulativeProbability(-aboveLimit / COMPANY_SPREAD);
+  /** A spot is there unseen if it is too pale; or it is not in the reference at all. */
+  private static double missingCost(SpotSignature spot, double dilution, MatchSettings settings) {
+    double expected = Math.max(1e-6, spot.peakAbsorbance() * dilution);
+    double aboveLimit = StrictMath.log(expected / settings.detectionLimit());
+    double seen = BELL.cumulativeProbability(aboveLimit / Company.SPREAD);
+    double unseen = 1 - spot.confidence() * seen;
     return Math.min(MISSING, -StrictMath.log(Math.max(1e-9, unseen)));
   }
 
-  /** Says whether the reference may be in the unknown at all. */
+  /** Says whether the reference explains something and lacks nothing that must be seen. */
   boolean isPossible() {
-    return !pairs.isEmpty() && missingCost < SpotPair.LIMIT;
+    return !pairs.isEmpty() && missingCost() < SpotPair.LIMIT;
   }
 
   boolean explains(SpotSignature unknown) {

@@ -34,6 +34,9 @@ record ShortRun(double factor, ReferenceSet set) {
     for (double factor : candidates(unknown, references, settings)) {
       ReferenceSet rough = explain(unknown, factor, references, settings);
       double refined = factor * meanRatio(rough);
+      if (Math.abs(1 - refined) < LEAST_CHANGE) {
+        continue;
+      }
       ReferenceSet set = explain(unknown, refined, references, settings);
       if (set.cost() > asItIs.cost() - LEAST_SAVING || span(set) < LEAST_SPAN) {
         continue;
@@ -96,7 +99,8 @@ record ShortRun(double factor, ReferenceSet set) {
               spot.colour(),
               spot.peakAbsorbance(),
               spot.halfHeight() / factor,
-              spot.flags()));
+              spot.flags(),
+              spot.confidence()));
     }
     return new LaneSignature(unknown.name(), unknown.role(), spots);
   }

@@ -14,6 +14,7 @@ import wickmark.core.rf.RetardationFactor;
  * @param colour with the paper as white
  * @param peakAbsorbance greatest absorbance above the paper
  * @param halfHeight half of its visible extent along the lane, over the front's distance
+ * @param confidence how sure it is that there is a spot, 0 to 1
  */
 public record SpotSignature(
     int number,
@@ -21,7 +22,11 @@ public record SpotSignature(
     LabColour colour,
     double peakAbsorbance,
     double halfHeight,
-    Set<SpotFlag> flags) {
+    Set<SpotFlag> flags,
+    double confidence) {
+
+  /** Rf below which a spot that touches the baseline has not moved. */
+  private static final double ORIGIN = 0.03;
 
   /** Keeps a copy of the flags. */
   public SpotSignature {
@@ -36,11 +41,15 @@ public record SpotSignature(
         spot.evidence().look().colour(),
         spot.evidence().look().peakAbsorbance(),
         (spot.distances().top() - spot.distances().bottom()) / 2 / frontDistance,
-        spot.evidence().flags());
+        spot.evidence().flags(),
+        spot.evidence().confidence());
   }
 
-  /** Says whether this is dye that has not left its origin, which every sample may leave there. */
+  /**
+   * Says whether this is dye that has not left its origin, which every sample may leave there: it
+   * is flagged so, or reaches down to the baseline with its centre hardly above.
+   */
   boolean isResidue() {
-    return flags.contains(SpotFlag.AT_ORIGIN);
+    return flags.contains(SpotFlag.AT_ORIGIN) || (rf.value() < ORIGIN && rf.value() <= halfHeight);
   }
 }

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
  * @param unexplainedSpots spots of the unknown that no reference of the best explanation accounts
  *     for, by number; what is left at the origin is not among them
  * @param ruledOut references that cannot be in it, with the reason
- * @param timesLikelier how many times likelier the last of the explanations is than the best set
- *     that is not among them; empty if there is no other
+ * @param timesLikelier how many times likelier the best explanation is than the best set that is
+ *     not among them; empty if there is no other
  * @param runFactor by what factor all distances of the lane are shorter (below 1) or longer than
  *     those of references with the same colours, where that and nothing else explains them
  * @param findings sentences for the reader, the most important first

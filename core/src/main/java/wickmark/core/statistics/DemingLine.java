@@ -2,6 +2,7 @@ package wickmark.core.statistics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A straight line through points both of whose coordinates have errors (Deming regression), with 95
@@ -16,34 +17,41 @@ public record DemingLine(
   private record Line(double intercept, double slope) {}
 
   /**
-   * Returns the line through at least three points.
+   * Returns the line through at least three points; empty where they, or all but one of them, have
+   * no common trend.
    *
    * @param varianceRatio variance of the errors in y over that in x, above 0; some manuals turn it
    *     over
    */
-  public static DemingLine through(List<Point> points, double varianceRatio) {
+  public static Optional<DemingLine> through(List<Point> points, double varianceRatio) {
     int n = points.size();
     if (n < 3) {
       throw new IllegalArgumentException("a line needs at least three points, was " + n);
     }
-    Line line = line(points, varianceRatio);
-    List<Double> intercepts = new ArrayList<>();
-    List<Double> slopes = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
+    Optional<Line> line = line(points, varianceRatio);
+    List<Line> pseudo = new ArrayList<>();
+    for (int i = 0; i < n && line.isPresent(); i++) {
       List<Point> others = new ArrayList<>(points);
       others.remove(i);
-      Line without = line(others, varianceRatio);
-      intercepts.add(n * line.intercept() - (n - 1) * without.intercept());
-      slopes.add(n * line.slope() - (n - 1) * without.slope());
+      Optional<Line> without = line(others, varianceRatio);
+      if (without.isEmpty()) {
+        return Optional.empty();
+      }
+      pseudo.add(
+          new Line(
+              n * line.get().intercept() - (n - 1) * without.get().intercept(),
+              n * line.get().slope() - (n - 1) * without.get().slope()));
     }
-    return new DemingLine(
-        line.intercept(),
-        line.slope(),
-        confidence(line.intercept(), intercepts),
-        confidence(line.slope(), slopes));
+    return line.map(
+        l ->
+            new DemingLine(
+                l.intercept(),
+                l.slope(),
+                confidence(l.intercept(), pseudo.stream().map(Line::intercept).toList()),
+                confidence(l.slope(), pseudo.stream().map(Line::slope).toList())));
   }
 
-  private static Line line(List<Point> points, double varianceRatio) {
+  private static Optional<Line> line(List<Point> points, double varianceRatio) {
     double meanX = SampleMean.mean(points.stream().map(Point::x).toList());
     double meanY = SampleMean.mean(points.stream().map(Point::y).toList());
     double xx = 0;
@@ -55,12 +63,12 @@ public record DemingLine(
       xy += (point.x() - meanX) * (point.y() - meanY);
     }
     if (xy == 0) {
-      throw new IllegalArgumentException("the points have no common trend");
+      return Optional.empty();
     }
     double spread = yy - varianceRatio * xx;
     double root = StrictMath.sqrt(spread * spread + 4 * varianceRatio * xy * xy);
     double slope = (spread + root) / (2 * xy);
-    return new Line(meanY - slope * meanX, slope);
+    return Optional.of(new Line(meanY - slope * meanX, slope));
   }
 
   private static Interval confidence(double value, List<Double> pseudoValues) {

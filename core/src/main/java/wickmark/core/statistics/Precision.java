@@ -57,6 +57,27 @@ public record Precision(
             StrictMath.sqrt(repeatability + extra)));
   }
 
+  /** Returns the mean over several levels, variances averaged; empty for none. */
+  public static Optional<Precision> averageOf(List<Precision> levels) {
+    if (levels.isEmpty()) {
+      return Optional.empty();
+    }
+    double mean = 0;
+    double within = 0;
+    double between = 0;
+    for (Precision level : levels) {
+      mean += level.mean / levels.size();
+      within += level.repeatability * level.repeatability / levels.size();
+      between += level.betweenGroups * level.betweenGroups / levels.size();
+    }
+    return Optional.of(
+        new Precision(
+            mean,
+            StrictMath.sqrt(within),
+            StrictMath.sqrt(between),
+            StrictMath.sqrt(within + between)));
+  }
+
   /** Returns the pooled standard deviation within groups; empty if no group repeats. */
   public static Optional<Double> pooledDeviation(List<List<Double>> groups) {
     double within = 0;

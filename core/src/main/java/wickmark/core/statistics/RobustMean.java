@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * A mean and a standard deviation that single wild values hardly move: algorithm A of ISO
  * 13528:2015, annex C.3. Values further than 1.5 robust standard deviations from the mean count as
- * if they lay there, until nothing changes.
+ * if they lay there, until nothing changes. Where more than half of the values are equal, the start
+ * is the plain standard deviation, as the note there advises.
  */
 public record RobustMean(int count, double mean, double standardDeviation) {
   private static final double WIDTH = 1.5;
@@ -22,6 +23,11 @@ public record RobustMean(int count, double mean, double standardDeviation) {
     }
     double mean = median(values);
     double deviation = SPREAD_OF_MEDIAN * medianDistance(values, mean);
+    if (deviation == 0 && values.size() > 1) {
+      deviation =
+          StrictMath.sqrt(
+              SampleMean.sumOfSquares(values, SampleMean.mean(values)) / (values.size() - 1));
+    }
     for (int round = 0; round < MOST_ROUNDS && deviation > 0; round++) {
       List<Double> pulled = pulled(values, mean, WIDTH * deviation);
       double newMean = SampleMean.mean(pulled);

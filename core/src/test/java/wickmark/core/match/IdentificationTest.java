@@ -175,6 +175,93 @@ class IdentificationTest {
         .containsExactly(List.of("A"));
   }
 
+  @Nested
+  class OfSpotsThatRanIntoOne {
+    private final LaneSignature blue = reference("A", Dye.of(BLUE, 0.52));
+    private final LaneSignature yellow = reference("B", Dye.of(YELLOW, 0.46));
+    private final DyeAbsorbance mixed = new DyeAbsorbance(0.51, 0.33, 0.55);
+
+    @Test
+    void seesBothInTheirMixedColour() {
+      UnknownReading reading = read(blue, yellow, unknown(Dye.of(mixed, 0.49).tall(0.08)));
+
+      assertThat(names(reading)).containsExactly(List.of("A", "B"));
+      assertThat(reading.unexplainedSpots()).isEmpty();
+      assertThat(reading.explanations().get(0).matches())
+          .extracting(UnknownReading.Match::unknownSpot)
+          .containsExactly(1, 1);
+      assertThat(reading.findings())
+          .contains(
+              "Spot 1 of X looks like two that ran into one: spot 1 of A (blue, Rf 0.52) and spot 1"
+                  + " of B (yellow, Rf 0.46) together give its colour.");
+    }
+
+    @Test
+    void doesNotInventThemInASmallSpotBetweenThem() {
+      assertThat(read(blue, yellow, unknown(Dye.of(mixed, 0.49).tall(0.02))).explanations())
+          .isEmpty();
+    }
+
+    @Test
+    void doesNotInventThemInAnotherColour() {
+      assertThat(read(blue, yellow, unknown(Dye.of(RED, 0.49).tall(0.08))).explanations())
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void putsASpotOfAReferenceTogetherThatFellApart() {
+    LaneSignature inTwo =
+        reference(
+            "A",
+            Dye.of(BLUE, 0.875).flagged(SpotFlag.OVERLAPPED),
+            Dye.of(BLUE, 0.838).flagged(SpotFlag.OVERLAPPED));
+
+    assertThat(names(read(inTwo, unknown(Dye.of(BLUE, 0.855))))).containsExactly(List.of("A"));
+  }
+
+  @Test
+  void doesNotLetASpotBelowTheLimitCarryAReference() {
+    LaneSignature a = reference("A", Dye.of(RED, 0.7));
+    LaneSignature b = reference("B", Dye.of(BLUE, 0.3));
+
+    assertThat(names(read(a, b, unknown(Dye.of(RED, 0.7), Dye.of(BLUE, 0.3).deep(0.04)))))
+        .containsExactly(List.of("A"));
+  }
+
+  @Test
+  void doesNotExplainAStrongSpotByATraceInAReference() {
+    LaneSignature a = reference("A", Dye.of(RED, 0.7).deep(0.9), Dye.of(BLUE, 0.3).deep(0.08));
+    LaneSignature b = reference("B", Dye.of(BLUE, 0.3));
+
+    assertThat(names(read(a, b, unknown(Dye.of(RED, 0.7).deep(0.2), Dye.of(BLUE, 0.3).deep(0.5)))))
+        .containsExactly(List.of("A", "B"));
+  }
+
+  @Test
+  void takesAnyColourOnTheBaselineForResidue() {
+    assertThat(
+            names(
+                read(
+                    reference("A", Dye.of(RED, 0.5), Dye.of(BLUE, 0.01)),
+                    unknown(Dye.of(RED, 0.5)))))
+        .containsExactly(List.of("A"));
+  }
+
+  @Test
+  void forgivesADoubtfulSpotOfAReference() {
+    LaneSignature unknown = unknown(Dye.of(RED, 0.5));
+
+    assertThat(
+            read(reference("A", Dye.of(RED, 0.5), Dye.of(BLUE, 0.9).doubtful(0.2)), unknown)
+                .explanations())
+        .isNotEmpty();
+    assertThat(
+            read(reference("A", Dye.of(RED, 0.5), Dye.of(BLUE, 0.9).doubtful(1)), unknown)
+                .explanations())
+        .isEmpty();
+  }
+
   @Test
   void doesNotCompareWhatStayedAtTheOrigin() {
     UnknownReading reading =
@@ -230,6 +317,19 @@ class IdentificationTest {
                     reference("C", Dye.of(BLUE, 0.70), Dye.of(GREEN, 0.80)),
                     reference("C", Dye.of(BLUE, 0.74), Dye.of(GREEN, 0.84)))))
         .containsExactly(List.of("A"));
+  }
+
+  @Test
+  void namesARepeatedReferenceOnce() {
+    UnknownReading reading =
+        read(
+            reference("A", Dye.of(RED, 0.50)),
+            reference("A", Dye.of(RED, 0.51)),
+            unknown(Dye.of(RED, 0.51)));
+
+    assertThat(names(reading)).containsExactly(List.of("A"));
+    assertThat(reading.explanations().get(0).score()).isGreaterThan(0.9);
+    assertThat(reading.ruledOut()).isEmpty();
   }
 
   @Test

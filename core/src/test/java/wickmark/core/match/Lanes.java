@@ -39,24 +39,40 @@ final class Lanes {
               new RetardationFactor(dye.rf(), 0.003),
               dye.absorbance().atStrength(dye.depth()).toLab(),
               dye.depth(),
-              0.05,
-              dye.flags()));
+              dye.halfHeight(),
+              dye.flags(),
+              dye.confidence()));
     }
     return new LaneSignature(name, role, spots);
   }
 
   /** A dye at a place on the strip. */
-  record Dye(DyeAbsorbance absorbance, double rf, double depth, Set<SpotFlag> flags) {
+  record Dye(
+      DyeAbsorbance absorbance,
+      double rf,
+      double depth,
+      double halfHeight,
+      double confidence,
+      Set<SpotFlag> flags) {
+
     static Dye of(DyeAbsorbance absorbance, double rf) {
-      return new Dye(absorbance, rf, 0.5, Set.of());
+      return new Dye(absorbance, rf, 0.5, 0.05, 1, Set.of());
     }
 
-    Dye deep(double depth) {
-      return new Dye(absorbance, rf, depth, flags);
+    Dye deep(double changed) {
+      return new Dye(absorbance, rf, changed, halfHeight, confidence, flags);
+    }
+
+    Dye tall(double changed) {
+      return new Dye(absorbance, rf, depth, changed, confidence, flags);
+    }
+
+    Dye doubtful(double changed) {
+      return new Dye(absorbance, rf, depth, halfHeight, changed, flags);
     }
 
     Dye flagged(SpotFlag flag) {
-      return new Dye(absorbance, rf, depth, Set.of(flag));
+      return new Dye(absorbance, rf, depth, halfHeight, confidence, Set.of(flag));
     }
   }
 }

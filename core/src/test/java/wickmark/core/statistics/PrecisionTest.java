@@ -14,15 +14,17 @@ class PrecisionTest {
   @Test
   void isThatOfTheCoalExperiment() {
     Precision first =
-        precision(
-            List.of(0.71, 0.71, 0.70, 0.71),
-            List.of(0.69, 0.67, 0.68),
-            List.of(0.66, 0.65, 0.69),
-            List.of(0.67, 0.65, 0.66),
-            List.of(0.70, 0.69, 0.66, 0.71, 0.69),
-            List.of(0.73, 0.74, 0.73),
-            List.of(0.71, 0.71, 0.69),
-            List.of(0.70, 0.65, 0.68));
+        Precision.of(
+                List.of(
+                    List.of(0.71, 0.71, 0.70, 0.71),
+                    List.of(0.69, 0.67, 0.68),
+                    List.of(0.66, 0.65, 0.69),
+                    List.of(0.67, 0.65, 0.66),
+                    List.of(0.70, 0.69, 0.66, 0.71, 0.69),
+                    List.of(0.73, 0.74, 0.73),
+                    List.of(0.71, 0.71, 0.69),
+                    List.of(0.70, 0.65, 0.68)))
+            .orElseThrow();
 
     assertThat(first.mean()).isCloseTo(0.690, within(5e-4));
     assertThat(first.repeatability()).isCloseTo(0.015, within(5e-4));
@@ -33,15 +35,17 @@ class PrecisionTest {
   @Test
   void isThatOfTheSecondLevelToo() {
     Precision second =
-        precision(
-            List.of(1.20, 1.18, 1.23, 1.21),
-            List.of(1.22, 1.21, 1.22),
-            List.of(1.28, 1.31, 1.30),
-            List.of(1.23, 1.18, 1.20),
-            List.of(1.31, 1.22, 1.22, 1.24),
-            List.of(1.39, 1.36, 1.37),
-            List.of(1.20, 1.26, 1.26),
-            List.of(1.24, 1.22, 1.30));
+        Precision.of(
+                List.of(
+                    List.of(1.20, 1.18, 1.23, 1.21),
+                    List.of(1.22, 1.21, 1.22),
+                    List.of(1.28, 1.31, 1.30),
+                    List.of(1.23, 1.18, 1.20),
+                    List.of(1.31, 1.22, 1.22, 1.24),
+                    List.of(1.39, 1.36, 1.37),
+                    List.of(1.20, 1.26, 1.26),
+                    List.of(1.24, 1.22, 1.30)))
+            .orElseThrow();
 
     assertThat(second.mean()).isCloseTo(1.252, within(1e-3));
     assertThat(second.repeatability()).isCloseTo(0.029, within(1e-3));
@@ -61,10 +65,5 @@ class PrecisionTest {
     assertThat(
             Precision.pooledDeviation(List.of(List.of(1.0, 3.0), List.of(5.0, 5.0), List.of(9.0))))
         .hasValueSatisfying(s -> assertThat(s).isCloseTo(1, within(1e-12)));
-  }
-
-  @SafeVarargs
-  private static Precision precision(List<Double>... groups) {
-    return Precision.of(List.of(groups)).orElseThrow();
   }
 }
