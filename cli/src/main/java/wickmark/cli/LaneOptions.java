@@ -1,0 +1,93 @@
+package wickmark.cli;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import wickmark.cli.measuring.OptionText;
+import wickmark.cli.measuring.SaidLanes;
+import wickmark.imaging.photo.PhotoPoint;
+
+/** The lanes as the person says them. */
+final class LaneOptions {
+  private static final int MOST_LANES = 60;
+
+  @Option(
+      names = "--lanes",
+      paramLabel = "A,B,C,X",
+      split = ",",
+      description =
+          "The lanes' names from the left, the baseline at the bottom. Without it they are named"
+              + " 1, 2, 3 and so on.")
+  List<String> names = List.of();
+
+  @Option(
+      names = "--unknown",
+      paramLabel = "X",
+      split = ",",
+      description = "The lane to explain by the others. May be given several times.")
+  List<String> unknowns = List.of();
+
+  @Option(names = "--lane-count", paramLabel = "N", description = "The strip has N lanes.")
+  @Nullable Integer count;
+
+  @Option(
+      names = "--origin",
+      paramLabel = "NAME=X,Y",
+      description = "Where the sample of a lane was put on. May be given several times.")
+  List<String> origins = List.of();
+
+  /**
+   * Returns what was said.
+   *
+   * @throws IllegalArgumentException if the parts do not fit together
+   */
+  SaidLanes said() {
+    List<String> lanes = names.stream().map(String::strip).toList();
+    if (lanes.stream().anyMatch(String::isEmpty)) {
+      throw new IllegalArgumentException("--lanes has an empty name in it");
+    }
+    if (new HashSet<>(lanes).size() < lanes.size()) {
+      throw new IllegalArgumentException("--lanes has the same name twice");
+    }
+    if (lanes.size() > MOST_LANES || (count != null && (count < 1 || count > MOST_LANES))) {
+      throw new IllegalArgumentException("a strip has 1 to " + MOST_LANES + " lanes");
+    }
+    if (count != null && !lanes.isEmpty() && lanes.size() != count) {
+      throw new IllegalArgumentException(
+          "--lanes names " + lanes.size() + " lanes, but --lane-count says " + count);
+    }
+    Map<String, PhotoPoint> places = places();
+    List<String> mentioned = new ArrayList<>(unknowns.stream().map(String::strip).toList());
+    mentioned.addAll(places.keySet());
+    for (String name : mentioned) {
+      if (!lanes.isEmpty() && !lanes.contains(name)) {
+        throw new IllegalArgumentException(
+            "there is no lane \"" + name + "\" in --lanes " + String.join(",", lanes));
+      }
+    }
+    return new SaidLanes(
+        lanes,
+        unknowns.stream().map(String::strip).distinct().toList(),
+        count == null ? OptionalInt.empty() : OptionalInt.of(count),
+        places);
+  }
+
+  private Map<String, PhotoPoint> places() {
+    Map<String, PhotoPoint> places = new LinkedHashMap<>();
+    for (String origin : origins) {
+      int equals = origin.lastIndexOf('=');
+      if (equals < 1) {
+        throw new IllegalArgumentException(
+            "--origin needs a lane and a place: NAME=X,Y, was \"" + origin + "\"");
+      }
+      places.put(
+          origin.substring(0, equals).strip(), OptionText.point(origin.substring(equals + 1)));
+    }
+    return places;
+  }
+}

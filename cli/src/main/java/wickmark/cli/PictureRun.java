@@ -1,0 +1,150 @@
+package wickmark.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import wickmark.cli.measuring.Said;
+import wickmark.cli.measuring.StraightPicture;
+import wickmark.cli.measuring.StripMeasuring;
+import wickmark.cli.measuring.StripOutcome;
+import wickmark.cli.photo.PhotoFile;
+import wickmark.cli.photo.UnreadablePictureException;
+import wickmark.cli.record.FolderName;
+import wickmark.cli.record.RecordExistsException;
+import wickmark.cli.record.RecordFolder;
+import wickmark.cli.record.RecordJson;
+import wickmark.cli.record.SpotsCsv;
+import wickmark.cli.report.PictureFiles;
+import wickmark.cli.report.ReportPage;
+import wickmark.cli.table.TextTable;
+import wickmark.core.record.RunRecord;
+
+/** Takes one picture from the file to its record folders. Whatever happens, it answers. */
+final class PictureRun {
+  private final StripMeasuring measuring;
+  private final Path out;
+  private final boolean replace;
+  private final Said said;
+  private final Optional<String> title;
+
+  PictureRun(
+      StripMeasuring measuring, Path out, boolean replace, Said said, Optional<String> title) {
+    this.measuring = measuring;
+    this.out = out;
+    this.replace = replace;
+    this.said = said;
+    this.title = title;
+  }
+
+  PictureResult of(Path picture) {
+    String name = nameOf(picture);
+    String shown = TextTable.printable(name);
+    try {
+      Optional<String> taken = takenFolder(name);
+      if (taken.isPresent()) {
+        return PictureResult.failed(name, ExitCode.BAD_USAGE, shown + ": " + taken.get());
+      }
+      PhotoFile file = PhotoFile.read(picture);
+      return write(file, measuring.measure(file, said));
+    } catch (UnreadablePictureException e) {
+      return PictureResult.failed(name, ExitCode.UNREADABLE, e.getMessage());
+    } catch (RecordExistsException e) {
+      return PictureResult.failed(
+          name, ExitCode.BAD_USAGE, shown + ": " + exists(FolderName.of(name)));
+    } catch (IOException e) {
+      return PictureResult.failed(
+          name, ExitCode.DEFECT, shown + ": the record cannot be written: " + reason(e) + ".");
+    } catch (OutOfMemoryError e) {
+      return PictureResult.failed(
+          name,
+          ExitCode.UNREADABLE,
+          shown + " cannot be measured: it needs more memory than the program may take.");
+    } catch (RuntimeException | StackOverflowError e) {
+      return PictureResult.failed(
+          name, ExitCode.DEFECT, shown + ": " + FaultFile.write(out, FolderName.of(name), e));
+    }
+  }
+
+  static String nameOf(Path picture) {
+    @Nullable Path last = picture.getFileName();
+    return last == null ? picture.toString() : last.toString();
+  }
+
+  private PictureResult write(PhotoFile file, List<StripOutcome> outcomes) throws IOException {
+    List<RunRecord> records = new ArrayList<>();
+    List<String> messages = new ArrayList<>(file.remarks());
+    int exitCode = ExitCode.DONE;
+    for (int i = 0; i < outcomes.size(); i++) {
+      boolean several = outcomes.size() > 1;
+      String folder = several ? FolderName.of(file.name(), i + 1) : FolderName.of(file.name());
+      if (outcomes.get(i) instanceof StripOutcome.Measured measured) {
+        RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
+        new RecordFolder(out, folder).write(files(record, file, measured.straightened()), replace);
+        records.add(record);
+      } else if (outcomes.get(i) instanceof StripOutcome.Refused refused) {
+        String which = several ? ", strip " + (i + 1) + " from the left" : "";
+        messages.add(TextTable.printable(file.name()) + which + ": " + refused.message());
+        exitCode = ExitCode.NOT_MEASURABLE;
+      }
+    }
+    return new PictureResult(file.name(), exitCode, records, messages);
+  }
+
+  private static Map<String, byte[]> files(
+      RunRecord record, PhotoFile file, StraightPicture straightened) {
+    byte[] png = PictureFiles.png(straightened);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(RecordFolder.RECORD, utf8(RecordJson.text(record)));
+    files.put("spots.csv", utf8(SpotsCsv.text(record)));
+    files.put("straightened.png", png);
+    files.put("report.html", utf8(ReportPage.html(record, file.photo(), straightened, png)));
+    return files;
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Asked before the work is done; writing asks again. */
+  private Optional<String> takenFolder(String name) {
+    if (replace) {
+      return Optional.empty();
+    }
+    for (String folder : List.of(FolderName.of(name), FolderName.of(name, 1))) {
+      RecordFolder target = new RecordFolder(out, folder);
+      if (target.holdsRecord()) {
+        return Optional.of(exists(target.path().toString()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String exists(String folder) {
+    return "there is a record in "
+        + TextTable.printable(folder)
+        + " already; use --replace to measure anew, or another --out.";
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof NotDirectoryException || e instanceof FileAlreadyExistsException) {
+      return "there is a file where the folder should be";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "you have no permission to write there";
+    }
+    if (e instanceof FileSystemException f && f.getReason() != null) {
+      return f.getReason();
+    }
+    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+  }
+}
