@@ -22,9 +22,9 @@ import wickmark.cli.table.TextTable;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = {
-      "Writes example pictures to try everything on. They are drawn, not photographed: a bakery"
-          + " wants to know which food colourings of its cupboard are in an icing. All names and"
-          + " figures in them are invented."
+      "Writes example pictures to try everything on.",
+      "They are drawn, not photographed: a bakery wants to know which food colourings of its"
+          + " cupboard are in an icing. All names and figures in them are invented."
     })
 final class ExampleCommand implements Callable<Integer> {
   @Spec private @Nullable CommandSpec spec;

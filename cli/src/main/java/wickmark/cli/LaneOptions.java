@@ -20,6 +20,7 @@ final class LaneOptions {
       names = "--lanes",
       paramLabel = "A,B,C,X",
       split = ",",
+      hideParamSyntax = true,
       description =
           "The lanes' names from the left, the baseline at the bottom. Without it they are named"
               + " 1, 2, 3 and so on.")
@@ -29,6 +30,7 @@ final class LaneOptions {
       names = "--unknown",
       paramLabel = "X",
       split = ",",
+      hideParamSyntax = true,
       description = "The lane to explain by the others. May be given several times.")
   List<String> unknowns = List.of();
 

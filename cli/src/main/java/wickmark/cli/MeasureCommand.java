@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,7 @@ import wickmark.core.record.RunRecord;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
+    customSynopsis = "wickmark measure PICTURE... [OPTIONS]",
     description = {
       "Measures the strips in pictures: distances, Rf and what explains the unknown.",
       "Writes a folder a strip with the record, a table, a report and the straightened picture."
@@ -50,6 +52,7 @@ final class MeasureCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "PICTURE",
       arity = "0..*",
+      hideParamSyntax = true,
       description = "Picture files, or folders of them.")
   private List<Path> named = List.of();
 
@@ -116,6 +119,7 @@ final class MeasureCommand implements Callable<Integer> {
     PictureRun run = new PictureRun(measuring, out, replace, said, Optional.ofNullable(title));
     List<PictureResult> results = new ArrayList<>();
     int exitCode = ExitCode.DONE;
+    Interruption interruption = Interruption.watch(err());
     for (int i = 0; i < pictures.size(); i++) {
       PictureResult result = run.of(pictures.get(i));
       results.add(result);
@@ -125,6 +129,7 @@ final class MeasureCommand implements Callable<Integer> {
       }
       print(result);
     }
+    interruption.over();
     if (json) {
       out().print(RecordJson.text(asJson(results)));
     } else if (results.stream().anyMatch(result -> !result.records().isEmpty())) {
@@ -178,7 +183,7 @@ final class MeasureCommand implements Callable<Integer> {
   }
 
   private CommandSpec commandSpec() {
-    return java.util.Objects.requireNonNull(spec, "set before the command is called");
+    return Objects.requireNonNull(spec, "set before the command is called");
   }
 
   private PrintWriter out() {

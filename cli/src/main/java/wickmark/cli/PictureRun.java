@@ -14,12 +14,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wickmark.cli.measuring.Said;
+import wickmark.cli.measuring.SaidSettings;
 import wickmark.cli.measuring.StraightPicture;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.measuring.StripOutcome;
 import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.photo.UnreadablePictureException;
 import wickmark.cli.record.FolderName;
+import wickmark.cli.record.PriorRecord;
 import wickmark.cli.record.RecordExistsException;
 import wickmark.cli.record.RecordFolder;
 import wickmark.cli.record.RecordJson;
@@ -50,17 +52,17 @@ final class PictureRun {
     String name = nameOf(picture);
     String shown = TextTable.printable(name);
     try {
-      Optional<String> taken = takenFolder(name);
-      if (taken.isPresent()) {
-        return PictureResult.failed(name, ExitCode.BAD_USAGE, shown + ": " + taken.get());
-      }
       PhotoFile file = PhotoFile.read(picture);
+      Optional<RunRecord> done = recordAlready(file);
+      if (done.isPresent()) {
+        String message = shown + ": measured already with these settings; nothing was changed.";
+        return new PictureResult(name, ExitCode.DONE, List.of(done.get()), List.of(message));
+      }
       return write(file, measuring.measure(file, said));
     } catch (UnreadablePictureException e) {
       return PictureResult.failed(name, ExitCode.UNREADABLE, e.getMessage());
     } catch (RecordExistsException e) {
-      return PictureResult.failed(
-          name, ExitCode.BAD_USAGE, shown + ": " + exists(FolderName.of(name)));
+      return PictureResult.failed(name, ExitCode.BAD_USAGE, shown + ": " + exists(e.folder()));
     } catch (IOException e) {
       return PictureResult.failed(
           name, ExitCode.DEFECT, shown + ": the record cannot be written: " + reason(e) + ".");
@@ -89,7 +91,7 @@ final class PictureRun {
       String folder = several ? FolderName.of(file.name(), i + 1) : FolderName.of(file.name());
       if (outcomes.get(i) instanceof StripOutcome.Measured measured) {
         RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
-        new RecordFolder(out, folder).write(files(record, file, measured.straightened()), replace);
+        writeUnlessTheSame(new RecordFolder(out, folder), record, file, measured.straightened());
         records.add(record);
       } else if (outcomes.get(i) instanceof StripOutcome.Refused refused) {
         String which = several ? ", strip " + (i + 1) + " from the left" : "";
@@ -100,14 +102,26 @@ final class PictureRun {
     return new PictureResult(file.name(), exitCode, records, messages);
   }
 
+  private void writeUnlessTheSame(
+      RecordFolder folder, RunRecord record, PhotoFile file, StraightPicture straightened)
+      throws IOException {
+    boolean same =
+        !replace
+            && folder.isComplete()
+            && PriorRecord.in(folder).filter(record::equals).isPresent();
+    if (!same) {
+      folder.write(files(record, file, straightened), replace);
+    }
+  }
+
   private static Map<String, byte[]> files(
       RunRecord record, PhotoFile file, StraightPicture straightened) {
     byte[] png = PictureFiles.png(straightened);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(RecordFolder.RECORD, utf8(RecordJson.text(record)));
-    files.put("spots.csv", utf8(SpotsCsv.text(record)));
-    files.put("straightened.png", png);
-    files.put("report.html", utf8(ReportPage.html(record, file.photo(), straightened, png)));
+    files.put(RecordFolder.TABLE, utf8(SpotsCsv.text(record)));
+    files.put(RecordFolder.STRAIGHTENED, png);
+    files.put(RecordFolder.REPORT, utf8(ReportPage.html(record, file.photo(), straightened, png)));
     return files;
   }
 
@@ -115,23 +129,36 @@ final class PictureRun {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
-  /** Asked before the work is done; writing asks again. */
-  private Optional<String> takenFolder(String name) {
-    if (replace) {
+  /**
+   * Returns the record of an earlier run that would come out the same.
+   *
+   * @throws RecordExistsException if there is one that would not, and it is not to be replaced
+   */
+  private Optional<RunRecord> recordAlready(PhotoFile file) throws RecordExistsException {
+    RecordFolder folder = new RecordFolder(out, FolderName.of(file.name()));
+    if (replace || !folder.holdsRecord()) {
       return Optional.empty();
     }
-    for (String folder : List.of(FolderName.of(name), FolderName.of(name, 1))) {
-      RecordFolder target = new RecordFolder(out, folder);
-      if (target.holdsRecord()) {
-        return Optional.of(exists(target.path().toString()));
-      }
+    Optional<RunRecord> same =
+        folder.isComplete()
+            ? PriorRecord.in(folder).filter(record -> wouldBeTheSame(record, file))
+            : Optional.empty();
+    if (same.isEmpty()) {
+      throw new RecordExistsException(folder.path());
     }
-    return Optional.empty();
+    return same;
   }
 
-  private static String exists(String folder) {
-    return "there is a record in "
-        + TextTable.printable(folder)
+  private boolean wouldBeTheSame(RunRecord record, PhotoFile file) {
+    return record.tool().equals(RecordAssembly.tool())
+        && record.photo().equals(RecordAssembly.photo(file))
+        && Optional.ofNullable(record.settings().get("title")).equals(title.map(t -> (Object) t))
+        && SaidSettings.of(SaidSettings.from(record.settings())).equals(SaidSettings.of(said));
+  }
+
+  private static String exists(Path folder) {
+    return "there is another record in "
+        + TextTable.printable(folder.toString())
         + " already; use --replace to measure anew, or another --out.";
   }
 

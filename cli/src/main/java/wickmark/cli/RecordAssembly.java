@@ -11,7 +11,7 @@ import wickmark.core.record.RunRecord;
 
 /** Completes what was measured with what only the command line knows: program, file, settings. */
 final class RecordAssembly {
-  static final String PROGRAM = "wickmark";
+  private static final String PROGRAM = "wickmark";
 
   private RecordAssembly() {}
 
@@ -24,9 +24,8 @@ final class RecordAssembly {
     return RecordJson.rounded(
         new RunRecord(
             RunRecord.FORMAT,
-            new RunRecord.Tool(PROGRAM, Version.number()),
-            new RunRecord.Photo(
-                file.name(), file.sha256(), file.photo().widthPx(), file.photo().heightPx()),
+            tool(),
+            photo(file),
             settings,
             measured.scale(),
             measured.strip(),
@@ -35,5 +34,14 @@ final class RecordAssembly {
             measured.lanes(),
             measured.unknowns(),
             measured.warnings()));
+  }
+
+  static RunRecord.Tool tool() {
+    return new RunRecord.Tool(PROGRAM, Version.number());
+  }
+
+  static RunRecord.Photo photo(PhotoFile file) {
+    return new RunRecord.Photo(
+        file.name(), file.sha256(), file.photo().widthPx(), file.photo().heightPx());
   }
 }

@@ -27,6 +27,7 @@ import wickmark.cli.table.TextTable;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
+    customSynopsis = "wickmark reproduce RECORD... [OPTIONS]",
     description = {
       "Measures the picture of a record again with the recorded settings and says whether every"
           + " number is the same.",
@@ -40,6 +41,7 @@ final class ReproduceCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "RECORD",
       arity = "1..*",
+      hideParamSyntax = true,
       description = "Folders of records, or their record.json.")
   private List<Path> records = List.of();
 

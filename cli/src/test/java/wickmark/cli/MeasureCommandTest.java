@@ -109,14 +109,41 @@ class MeasureCommandTest {
     }
 
     @Test
-    void aRecordIsReplacedOnlyWhenAskedTo() {
+    void anotherRecordIsReplacedOnlyWhenAskedTo() {
       measure(picture);
 
-      CommandLineRun again = measure(picture);
+      CommandLineRun again = measure(picture, "--lanes", "D,E,F");
 
       assertThat(again.exitCode()).isEqualTo(ExitCode.BAD_USAGE);
       assertThat(again.err()).contains("--replace");
-      assertThat(measure(picture, "--replace").exitCode()).isEqualTo(ExitCode.DONE);
+      assertThat(measure(picture, "--lanes", "D,E,F", "--replace").exitCode())
+          .isEqualTo(ExitCode.DONE);
+    }
+
+    @Test
+    void whatIsDoneIsNotDoneAgain() {
+      CommandLineRun first = measure(picture, "--lanes", "A,B,X");
+
+      CommandLineRun again =
+          measure(
+              (file, said) -> {
+                throw new IllegalStateException("measured again");
+              },
+              picture,
+              "--lanes",
+              "A,B,X");
+
+      assertThat(again.exitCode()).isEqualTo(ExitCode.DONE);
+      assertThat(again.out()).isEqualTo(first.out());
+      assertThat(again.err()).contains("measured already");
+    }
+
+    @Test
+    void aRecordThatLostItsReportIsNotDone() throws Exception {
+      measure(picture);
+      Files.delete(out.resolve("strip/report.html"));
+
+      assertThat(measure(picture).exitCode()).isEqualTo(ExitCode.BAD_USAGE);
     }
 
     @Test

@@ -7,7 +7,14 @@ import java.nio.file.Path;
 public final class RecordExistsException extends IOException {
   private static final long serialVersionUID = 1L;
 
-  RecordExistsException(Path folder) {
+  private final transient Path folder;
+
+  public RecordExistsException(Path folder) {
     super("there is a record in " + folder);
+    this.folder = folder;
+  }
+
+  public Path folder() {
+    return folder;
   }
 }

@@ -27,6 +27,11 @@ public final class RecordFolder {
   /** The record itself; the other files are made from it. */
   public static final String RECORD = "record.json";
 
+  public static final String TABLE = "spots.csv";
+  public static final String REPORT = "report.html";
+  public static final String STRAIGHTENED = "straightened.png";
+  private static final List<String> FILES = List.of(RECORD, TABLE, REPORT, STRAIGHTENED);
+
   private final Path out;
   private final Path folder;
 
@@ -42,6 +47,11 @@ public final class RecordFolder {
   /** Returns whether a record is there already. */
   public boolean holdsRecord() {
     return Files.exists(folder.resolve(RECORD), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** Returns whether a record and all files made from it are there. */
+  public boolean isComplete() {
+    return FILES.stream().allMatch(name -> Files.isRegularFile(folder.resolve(name)));
   }
 
   /**
