@@ -6,10 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import wickmark.cli.measuring.OptionText;
-import wickmark.cli.measuring.SaidLanes;
 import wickmark.imaging.photo.PhotoPoint;
 
 /** The lanes as the person says them. */
@@ -44,11 +45,11 @@ final class LaneOptions {
   List<String> origins = List.of();
 
   /**
-   * Returns what was said.
+   * Returns the names of the lanes, once all that was said of lanes fits together.
    *
-   * @throws IllegalArgumentException if the parts do not fit together
+   * @throws IllegalArgumentException if it does not
    */
-  SaidLanes said() {
+  List<String> checkedNames() {
     List<String> lanes = names.stream().map(String::strip).toList();
     if (lanes.stream().anyMatch(String::isEmpty)) {
       throw new IllegalArgumentException("--lanes has an empty name in it");
@@ -63,23 +64,31 @@ final class LaneOptions {
       throw new IllegalArgumentException(
           "--lanes names " + lanes.size() + " lanes, but --lane-count says " + count);
     }
-    Map<String, PhotoPoint> places = places();
-    List<String> mentioned = new ArrayList<>(unknowns.stream().map(String::strip).toList());
-    mentioned.addAll(places.keySet());
+    List<String> mentioned = new ArrayList<>(unknowns());
+    mentioned.addAll(origins().keySet());
     for (String name : mentioned) {
       if (!lanes.isEmpty() && !lanes.contains(name)) {
         throw new IllegalArgumentException(
             "there is no lane \"" + name + "\" in --lanes " + String.join(",", lanes));
       }
     }
-    return new SaidLanes(
-        lanes,
-        unknowns.stream().map(String::strip).distinct().toList(),
-        count == null ? OptionalInt.empty() : OptionalInt.of(count),
-        places);
+    return lanes;
   }
 
-  private Map<String, PhotoPoint> places() {
+  Set<String> unknowns() {
+    return new TreeSet<>(unknowns.stream().map(String::strip).toList());
+  }
+
+  OptionalInt laneCount() {
+    return count == null ? OptionalInt.empty() : OptionalInt.of(count);
+  }
+
+  /**
+   * Returns the origins by lane name.
+   *
+   * @throws IllegalArgumentException if one is not NAME=X,Y
+   */
+  Map<String, PhotoPoint> origins() {
     Map<String, PhotoPoint> places = new LinkedHashMap<>();
     for (String origin : origins) {
       int equals = origin.lastIndexOf('=');

@@ -18,13 +18,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import wickmark.cli.measuring.Said;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
 import wickmark.cli.table.ResultTable;
 import wickmark.cli.table.TextTable;
 import wickmark.core.record.RunRecord;
+import wickmark.imaging.ReadingRequest;
 
 /** Pictures to records. */
 @Command(
@@ -91,22 +91,29 @@ final class MeasureCommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     List<Path> pictures;
-    Said said;
+    ReadingRequest said;
     try {
-      said = new Said(lanes.said(), places.said(), scale.said());
+      said =
+          new ReadingRequest(
+              lanes.checkedNames(),
+              lanes.unknowns(),
+              lanes.laneCount(),
+              scale.said(),
+              places.strip(),
+              places.lines(lanes.origins()));
       pictures = PictureList.of(named);
-      check(pictures, said);
+      check(pictures);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(commandSpec().commandLine(), String.valueOf(e.getMessage()), e);
     }
     return measureAll(pictures, said);
   }
 
-  private static void check(List<Path> pictures, Said said) {
+  private void check(List<Path> pictures) {
     if (pictures.isEmpty()) {
       throw new IllegalArgumentException("name a picture to measure, or a folder of them");
     }
-    boolean oneOnly = !said.places().isEmpty() || !said.lanes().origins().isEmpty();
+    boolean oneOnly = !places.isEmpty() || !lanes.origins().isEmpty();
     if (pictures.size() > 1 && oneOnly) {
       throw new IllegalArgumentException(
           "places in the picture (--corners, --baseline and the like) can be said for one picture"
@@ -115,7 +122,7 @@ final class MeasureCommand implements Callable<Integer> {
     PictureList.checkFolders(pictures);
   }
 
-  private int measureAll(List<Path> pictures, Said said) {
+  private int measureAll(List<Path> pictures, ReadingRequest said) {
     PictureRun run = new PictureRun(measuring, out, replace, said, Optional.ofNullable(title));
     List<PictureResult> results = new ArrayList<>();
     int exitCode = ExitCode.DONE;

@@ -13,11 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import wickmark.cli.measuring.Said;
-import wickmark.cli.measuring.SaidSettings;
+import wickmark.cli.measuring.MeasuredStrip;
+import wickmark.cli.measuring.RequestSettings;
 import wickmark.cli.measuring.StraightPicture;
 import wickmark.cli.measuring.StripMeasuring;
-import wickmark.cli.measuring.StripOutcome;
 import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.photo.UnreadablePictureException;
 import wickmark.cli.record.FolderName;
@@ -30,17 +29,22 @@ import wickmark.cli.report.PictureFiles;
 import wickmark.cli.report.ReportPage;
 import wickmark.cli.table.TextTable;
 import wickmark.core.record.RunRecord;
+import wickmark.imaging.ReadingRequest;
 
 /** Takes one picture from the file to its record folders. Whatever happens, it answers. */
 final class PictureRun {
   private final StripMeasuring measuring;
   private final Path out;
   private final boolean replace;
-  private final Said said;
+  private final ReadingRequest said;
   private final Optional<String> title;
 
   PictureRun(
-      StripMeasuring measuring, Path out, boolean replace, Said said, Optional<String> title) {
+      StripMeasuring measuring,
+      Path out,
+      boolean replace,
+      ReadingRequest said,
+      Optional<String> title) {
     this.measuring = measuring;
     this.out = out;
     this.replace = replace;
@@ -58,7 +62,7 @@ final class PictureRun {
         String message = shown + ": measured already with these settings; nothing was changed.";
         return new PictureResult(name, ExitCode.DONE, List.of(done.get()), List.of(message));
       }
-      return write(file, measuring.measure(file, said));
+      return write(file, measuring.measure(file.photo(), said));
     } catch (UnreadablePictureException e) {
       return PictureResult.failed(name, ExitCode.UNREADABLE, e.getMessage());
     } catch (RecordExistsException e) {
@@ -82,18 +86,18 @@ final class PictureRun {
     return last == null ? picture.toString() : last.toString();
   }
 
-  private PictureResult write(PhotoFile file, List<StripOutcome> outcomes) throws IOException {
+  private PictureResult write(PhotoFile file, List<MeasuredStrip> outcomes) throws IOException {
     List<RunRecord> records = new ArrayList<>();
-    List<String> messages = new ArrayList<>(file.remarks());
+    List<String> messages = new ArrayList<>();
     int exitCode = ExitCode.DONE;
     for (int i = 0; i < outcomes.size(); i++) {
       boolean several = outcomes.size() > 1;
       String folder = several ? FolderName.of(file.name(), i + 1) : FolderName.of(file.name());
-      if (outcomes.get(i) instanceof StripOutcome.Measured measured) {
+      if (outcomes.get(i) instanceof MeasuredStrip.Done measured) {
         RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
         writeUnlessTheSame(new RecordFolder(out, folder), record, file, measured.straightened());
         records.add(record);
-      } else if (outcomes.get(i) instanceof StripOutcome.Refused refused) {
+      } else if (outcomes.get(i) instanceof MeasuredStrip.Refused refused) {
         String which = several ? ", strip " + (i + 1) + " from the left" : "";
         messages.add(TextTable.printable(file.name()) + which + ": " + refused.message());
         exitCode = ExitCode.NOT_MEASURABLE;
@@ -116,7 +120,7 @@ final class PictureRun {
 
   private static Map<String, byte[]> files(
       RunRecord record, PhotoFile file, StraightPicture straightened) {
-    byte[] png = PictureFiles.png(straightened);
+    byte[] png = PictureFiles.png(straightened.picture());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(RecordFolder.RECORD, utf8(RecordJson.text(record)));
     files.put(RecordFolder.TABLE, utf8(SpotsCsv.text(record)));
@@ -153,7 +157,8 @@ final class PictureRun {
     return record.tool().equals(RecordAssembly.tool())
         && record.photo().equals(RecordAssembly.photo(file))
         && Optional.ofNullable(record.settings().get("title")).equals(title.map(t -> (Object) t))
-        && SaidSettings.of(SaidSettings.from(record.settings())).equals(SaidSettings.of(said));
+        && RequestSettings.of(RequestSettings.from(record.settings()))
+            .equals(RequestSettings.of(said));
   }
 
   private static String exists(Path folder) {

@@ -1,11 +1,14 @@
 package wickmark.cli;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import wickmark.cli.measuring.OptionText;
-import wickmark.cli.measuring.SaidPlaces;
+import wickmark.imaging.ReadingRequest.SaidLines;
+import wickmark.imaging.ReadingRequest.SaidStrip;
+import wickmark.imaging.photo.PhotoPoint;
 
 /** Places in the picture as the person says them; each replaces the search for that part only. */
 final class PlaceOptions {
@@ -40,20 +43,35 @@ final class PlaceOptions {
   List<String> ignored = List.of();
 
   /**
-   * Returns what was said.
+   * Returns what was said of the strip's place.
    *
    * @throws IllegalArgumentException if a value makes no sense
    */
-  SaidPlaces said() {
-    return new SaidPlaces(
-        optional(bottom).map(OptionText::bottomEnd),
-        optional(corners).map(OptionText::corners).orElse(List.of()),
-        optional(baseline).map(OptionText::line),
-        optional(front).map(OptionText::line),
-        ignored.stream().map(OptionText::line).toList());
+  SaidStrip strip() {
+    return new SaidStrip(
+        Optional.ofNullable(corners).map(OptionText::corners).orElse(List.of()),
+        Optional.ofNullable(bottom).map(OptionText::bottom),
+        ignored.stream().map(OptionText::area).toList());
   }
 
-  private static Optional<String> optional(@Nullable String value) {
-    return Optional.ofNullable(value);
+  /**
+   * Returns what was said of the lines.
+   *
+   * @throws IllegalArgumentException if a value makes no sense
+   */
+  SaidLines lines(Map<String, PhotoPoint> origins) {
+    return new SaidLines(
+        Optional.ofNullable(baseline).map(OptionText::segment),
+        Optional.ofNullable(front).map(OptionText::segment),
+        origins);
+  }
+
+  /** Returns whether anything was said that holds for one picture only. */
+  boolean isEmpty() {
+    return bottom == null
+        && corners == null
+        && baseline == null
+        && front == null
+        && ignored.isEmpty();
   }
 }

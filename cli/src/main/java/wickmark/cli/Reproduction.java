@@ -8,10 +8,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import wickmark.cli.measuring.Said;
-import wickmark.cli.measuring.SaidSettings;
+import wickmark.cli.measuring.MeasuredStrip;
+import wickmark.cli.measuring.RequestSettings;
 import wickmark.cli.measuring.StripMeasuring;
-import wickmark.cli.measuring.StripOutcome;
 import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.photo.UnreadablePictureException;
 import wickmark.cli.record.RecordFolder;
@@ -21,6 +20,7 @@ import wickmark.cli.reproduce.Difference;
 import wickmark.cli.reproduce.PictureSearch;
 import wickmark.cli.reproduce.RecordComparison;
 import wickmark.core.record.RunRecord;
+import wickmark.imaging.ReadingRequest;
 
 /** Measures a record's picture again and compares. */
 final class Reproduction {
@@ -71,16 +71,16 @@ final class Reproduction {
 
   private Answer compare(String shown, RunRecord recorded, Path picture)
       throws UnreadablePictureException {
-    Said said = SaidSettings.from(recorded.settings());
+    ReadingRequest said = RequestSettings.from(recorded.settings());
     PhotoFile read = PhotoFile.read(picture);
     PhotoFile file =
         new PhotoFile(recorded.photo().file(), read.sha256(), read.photo(), read.remarks());
     Optional<String> title =
         Optional.ofNullable(recorded.settings().get("title")).map(String::valueOf);
     Optional<RunRecord> now =
-        measuring.measure(file, said).stream()
-            .filter(StripOutcome.Measured.class::isInstance)
-            .map(StripOutcome.Measured.class::cast)
+        measuring.measure(file.photo(), said).stream()
+            .filter(MeasuredStrip.Done.class::isInstance)
+            .map(MeasuredStrip.Done.class::cast)
             .map(measured -> RecordAssembly.of(measured.record(), file, said, title))
             .min(Comparator.comparingDouble(record -> cornerDistance(record, recorded)));
     if (now.isEmpty()) {

@@ -1,11 +1,12 @@
 package wickmark.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import wickmark.cli.measuring.OptionText;
-import wickmark.cli.measuring.SaidScale;
+import wickmark.imaging.ReadingRequest.SaidScale;
 
 /** The scale as the person says it, in place of the one that is searched for. */
 final class ScaleOptions {
@@ -36,24 +37,23 @@ final class ScaleOptions {
    * @throws IllegalArgumentException if more than one was said, or one makes no sense
    */
   Optional<SaidScale> said() {
-    boolean size = stripWidth != null || stripHeight != null;
-    int ways = (dpi != null ? 1 : 0) + (size ? 1 : 0) + (span != null ? 1 : 0);
-    if (ways > 1) {
-      throw new IllegalArgumentException(
-          "say the scale in one way only: --dpi, --span, or --strip-width and --strip-height");
-    }
+    List<SaidScale> said = new ArrayList<>();
     if (dpi != null) {
-      return Optional.of(new SaidScale.DotsPerInch(dpi));
+      said.add(new SaidScale.Dpi(OptionText.positive("--dpi", dpi)));
+    }
+    if (stripWidth != null) {
+      said.add(new SaidScale.StripWidth(OptionText.positive("--strip-width", stripWidth)));
+    }
+    if (stripHeight != null) {
+      said.add(new SaidScale.StripHeight(OptionText.positive("--strip-height", stripHeight)));
     }
     if (span != null) {
-      return Optional.of(OptionText.span(span));
+      said.add(OptionText.span(span));
     }
-    return size
-        ? Optional.of(new SaidScale.StripSize(optional(stripWidth), optional(stripHeight)))
-        : Optional.empty();
-  }
-
-  private static OptionalDouble optional(@Nullable Double value) {
-    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    if (said.size() > 1) {
+      throw new IllegalArgumentException(
+          "say the scale in one way only: --dpi, --strip-width, --strip-height or --span");
+    }
+    return said.stream().findFirst();
   }
 }

@@ -2,15 +2,14 @@ package wickmark.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import wickmark.cli.measuring.PictureMeasuring;
 import wickmark.cli.measuring.StripMeasuring;
-import wickmark.cli.measuring.StripOutcome;
 import wickmark.cli.table.TextTable;
 
 /** The root command. */
@@ -36,12 +35,7 @@ public final class Wickmark implements Runnable {
 
   /** Runs the command line and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    System.exit(commandLine(measuring()).execute(arguments));
-  }
-
-  private static StripMeasuring measuring() {
-    return (picture, said) ->
-        List.of(new StripOutcome.Refused("this build has no measurement in it."));
+    System.exit(commandLine(new PictureMeasuring()).execute(arguments));
   }
 
   /** Returns the whole command line over a way to measure. */

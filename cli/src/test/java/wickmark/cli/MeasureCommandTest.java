@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wickmark.cli.measuring.Said;
+import wickmark.cli.measuring.MeasuredStrip;
 import wickmark.cli.measuring.SampleStrip;
 import wickmark.cli.measuring.StripMeasuring;
-import wickmark.cli.measuring.StripOutcome;
+import wickmark.imaging.ReadingRequest;
 
 class MeasureCommandTest {
   @TempDir Path folder;
@@ -151,9 +151,9 @@ class MeasureCommandTest {
       StripMeasuring three =
           (file, said) ->
               List.of(
-                  new StripOutcome.Measured(SampleStrip.record(), SampleStrip.straightened()),
-                  new StripOutcome.Refused("No front was found; mark it with --front."),
-                  new StripOutcome.Measured(SampleStrip.record(), SampleStrip.straightened()));
+                  new MeasuredStrip.Done(SampleStrip.record(), SampleStrip.straightened()),
+                  new MeasuredStrip.Refused("No front was found; mark it with --front."),
+                  new MeasuredStrip.Done(SampleStrip.record(), SampleStrip.straightened()));
 
       CommandLineRun run = measure(three, picture);
 
@@ -168,8 +168,8 @@ class MeasureCommandTest {
 
   @Nested
   class WhatIsSaid {
-    private Said said(Object... options) {
-      AtomicReference<Said> heard = new AtomicReference<>(Said.nothing());
+    private ReadingRequest said(Object... options) {
+      AtomicReference<ReadingRequest> heard = new AtomicReference<>(ReadingRequest.nothing());
       Object[] all = Stream.concat(Stream.of(picture), Stream.of(options)).toArray();
       CommandLineRun run =
           measure(
@@ -184,7 +184,7 @@ class MeasureCommandTest {
 
     @Test
     void reachesTheMeasurement() {
-      Said heard =
+      ReadingRequest heard =
           said(
               "--lanes=A,B,X",
               "--unknown=X",
@@ -197,10 +197,10 @@ class MeasureCommandTest {
               "--ignore=0,0,1,1",
               "--span=0,0,9,0=4.5");
 
-      assertThat(heard.lanes().names()).containsExactly("A", "B", "X");
-      assertThat(heard.lanes().origins()).containsOnlyKeys("A");
-      assertThat(heard.places().corners()).hasSize(4);
-      assertThat(heard.places().ignored()).hasSize(1);
+      assertThat(heard.laneNames()).containsExactly("A", "B", "X");
+      assertThat(heard.lines().origins()).containsOnlyKeys("A");
+      assertThat(heard.strip().corners()).hasSize(4);
+      assertThat(heard.strip().ignored()).hasSize(1);
       assertThat(heard.scale()).isPresent();
     }
 
@@ -252,7 +252,7 @@ class MeasureCommandTest {
     @Test
     void aStripThatCannotBeMeasuredIsExit4AndLeavesNothing() {
       StripMeasuring refusing =
-          (file, said) -> List.of(new StripOutcome.Refused("No strip was found."));
+          (file, said) -> List.of(new MeasuredStrip.Refused("No strip was found."));
 
       CommandLineRun run = measure(refusing, picture);
 
@@ -331,7 +331,7 @@ class MeasureCommandTest {
       StripMeasuring hostile =
           (file, said) ->
               List.of(
-                  new StripOutcome.Measured(
+                  new MeasuredStrip.Done(
                       SampleStrip.record(script, "../../x", "=cmd|' /C calc'!A0"),
                       SampleStrip.straightened()));
 

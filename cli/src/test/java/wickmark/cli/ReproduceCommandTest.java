@@ -12,9 +12,9 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickmark.cli.measuring.MeasuredStrip;
 import wickmark.cli.measuring.SampleStrip;
 import wickmark.cli.measuring.StripMeasuring;
-import wickmark.cli.measuring.StripOutcome;
 
 class ReproduceCommandTest {
   @TempDir Path folder;
@@ -55,7 +55,7 @@ class ReproduceCommandTest {
     CommandLineRun run =
         reproduce(
             (file, said) -> {
-              assertThat(said.lanes().names()).containsExactly("A", "B", "X");
+              assertThat(said.laneNames()).containsExactly("A", "B", "X");
               return SampleStrip.measuring().measure(file, said);
             },
             record.resolve("record.json"));
@@ -81,7 +81,7 @@ class ReproduceCommandTest {
     StripMeasuring renamed =
         (file, said) ->
             List.of(
-                new StripOutcome.Measured(
+                new MeasuredStrip.Done(
                     SampleStrip.record("A", "C", "X"), SampleStrip.straightened()));
 
     CommandLineRun run = reproduce(renamed, record);

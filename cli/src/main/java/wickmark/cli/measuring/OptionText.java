@@ -3,17 +3,27 @@ package wickmark.cli.measuring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import wickmark.imaging.ReadingRequest.Area;
+import wickmark.imaging.ReadingRequest.Bottom;
+import wickmark.imaging.ReadingRequest.SaidScale;
+import wickmark.imaging.ReadingRequest.Segment;
 import wickmark.imaging.photo.PhotoPoint;
 
 /** Reads the values of options; a wrong one is answered with what would be right. */
 public final class OptionText {
+  private static final double LARGEST = 1e6;
+
   private OptionText() {}
 
   /** Reads "X1,Y1,X2,Y2". */
-  public static PhotoLine line(String text) {
+  public static Segment segment(String text) {
     List<Double> four = numbers(text, 4, "four numbers: X1,Y1,X2,Y2");
-    return new PhotoLine(
-        new PhotoPoint(four.get(0), four.get(1)), new PhotoPoint(four.get(2), four.get(3)));
+    PhotoPoint from = new PhotoPoint(four.get(0), four.get(1));
+    PhotoPoint to = new PhotoPoint(four.get(2), four.get(3));
+    if (from.equals(to)) {
+      throw new IllegalArgumentException("two different points are needed, was \"" + text + "\"");
+    }
+    return new Segment(from, to);
   }
 
   /** Reads "X1,Y1,X2,Y2,X3,Y3,X4,Y4". */
@@ -32,6 +42,12 @@ public final class OptionText {
     return new PhotoPoint(two.get(0), two.get(1));
   }
 
+  /** Reads two opposite corners "X1,Y1,X2,Y2". */
+  public static Area area(String text) {
+    Segment diagonal = segment(text);
+    return new Area(diagonal.from(), diagonal.to());
+  }
+
   /** Reads "X1,Y1,X2,Y2=MM". */
   public static SaidScale.Span span(String text) {
     int equals = text.indexOf('=');
@@ -41,12 +57,25 @@ public final class OptionText {
     }
     double millimetres =
         numbers(text.substring(equals + 1), 1, "a distance in mm after the =").get(0);
-    return new SaidScale.Span(line(text.substring(0, equals)), millimetres);
+    Segment between = segment(text.substring(0, equals));
+    return new SaidScale.Span(between.from(), between.to(), positive("--span", millimetres));
+  }
+
+  /**
+   * Returns the value of a length or a resolution.
+   *
+   * @throws IllegalArgumentException if it is not above 0
+   */
+  public static double positive(String option, double value) {
+    if (!(value > 0 && value <= LARGEST)) {
+      throw new IllegalArgumentException(option + " must be above 0, was " + value);
+    }
+    return value;
   }
 
   /** Reads "up", "down", "left" or "right". */
-  public static BottomEnd bottomEnd(String text) {
-    for (BottomEnd end : BottomEnd.values()) {
+  public static Bottom bottom(String text) {
+    for (Bottom end : Bottom.values()) {
       if (of(end).equals(text.toLowerCase(Locale.ROOT))) {
         return end;
       }
@@ -56,7 +85,7 @@ public final class OptionText {
   }
 
   /** Returns the word of the option. */
-  public static String of(BottomEnd end) {
+  public static String of(Bottom end) {
     return end.name().toLowerCase(Locale.ROOT);
   }
 
@@ -66,7 +95,7 @@ public final class OptionText {
     try {
       for (String part : parts) {
         double number = Double.parseDouble(part.strip());
-        if (!Double.isFinite(number) || Math.abs(number) > 1e6) {
+        if (!Double.isFinite(number) || Math.abs(number) > LARGEST) {
           throw new NumberFormatException(part);
         }
         numbers.add(number);

@@ -10,7 +10,6 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import wickmark.cli.measuring.StraightPicture;
 import wickmark.imaging.photo.Photo;
 
 /** Pictures as bytes of files. They hold pixels alone: no place, no date, no device. */
@@ -20,13 +19,13 @@ public final class PictureFiles {
 
   private PictureFiles() {}
 
-  /** Returns the straightened strip as a PNG file. */
-  public static byte[] png(StraightPicture picture) {
+  /** Returns a picture as a PNG file. */
+  public static byte[] png(Photo picture) {
     BufferedImage image =
         new BufferedImage(picture.widthPx(), picture.heightPx(), BufferedImage.TYPE_INT_RGB);
     for (int y = 0; y < picture.heightPx(); y++) {
       for (int x = 0; x < picture.widthPx(); x++) {
-        image.setRGB(x, y, picture.rgb(x, y));
+        image.setRGB(x, y, picture.red(x, y) << 16 | picture.green(x, y) << 8 | picture.blue(x, y));
       }
     }
     return written(image, "png");

@@ -42,20 +42,19 @@ final class SketchDrawing {
   }
 
   static Sketch onStrip(RunRecord record, StraightPicture strip, byte[] png) {
-    StripMapping mapping = new StripMapping(record.strip().pictureToStrip());
-    double letter = LETTERS_IN_STRIP * Math.max(strip.widthPx(), strip.heightPx());
-    Projection projection =
-        p -> {
-          double[] at = mapping.toStrip(p);
-          return new double[] {strip.column(at[0]), strip.row(at[1])};
-        };
-    SketchDrawing drawing = new SketchDrawing(record, projection, letter);
+    int width = strip.picture().widthPx();
+    int height = strip.picture().heightPx();
+    SketchDrawing drawing =
+        new SketchDrawing(
+            record,
+            new PlaneMapping(strip.fromPhoto())::of,
+            LETTERS_IN_STRIP * Math.max(width, height));
     boolean hasScale = record.scale().millimetresPerPixel() != null;
     return drawing.sketch(
-        strip.widthPx(),
-        strip.heightPx(),
+        width,
+        height,
         dataAddress("image/png", png),
-        hasScale ? drawing.ticks(strip) : List.of());
+        hasScale ? drawing.ticks(width, strip.pixelsPerMm()) : List.of());
   }
 
   private Sketch sketch(int width, int height, String image, List<Sketch.Tick> ticks) {
@@ -126,15 +125,17 @@ final class SketchDrawing {
   }
 
   /** Every millimetre from the baseline up, longer at five and longest, with its number, at ten. */
-  private List<Sketch.Tick> ticks(StraightPicture strip) {
+  private List<Sketch.Tick> ticks(int width, double pixelsPerMm) {
+    List<List<Double>> baseline = record.baseline().endsPx();
+    double zero = projection.of(baseline.get(baseline.size() - 1))[1];
     List<Sketch.Tick> ticks = new ArrayList<>();
-    for (int mm = 0; strip.row(mm) >= 0; mm++) {
+    for (int mm = 0; zero - mm * pixelsPerMm >= 0; mm++) {
       double length = letter * (mm % 10 == 0 ? 1.2 : mm % 5 == 0 ? 0.8 : 0.4);
       ticks.add(
           new Sketch.Tick(
-              number(strip.widthPx() - length),
-              number(strip.widthPx()),
-              number(strip.row(mm)),
+              number(width - length),
+              number(width),
+              number(zero - mm * pixelsPerMm),
               mm % 10 == 0 ? String.valueOf(mm) : ""));
     }
     return ticks;

@@ -6,24 +6,25 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wickmark.imaging.ReadingRequest.Segment;
 import wickmark.imaging.photo.PhotoPoint;
 
 class OptionTextTest {
   @Test
   void readsALine() {
-    assertThat(OptionText.line("1, 2.5,3,4"))
-        .isEqualTo(new PhotoLine(new PhotoPoint(1, 2.5), new PhotoPoint(3, 4)));
+    assertThat(OptionText.segment("1, 2.5,3,4"))
+        .isEqualTo(new Segment(new PhotoPoint(1, 2.5), new PhotoPoint(3, 4)));
   }
 
   @Test
   void readsASpan() {
-    assertThat(OptionText.span("10,20,110,20=50").millimetres()).isEqualTo(50);
+    assertThat(OptionText.span("10,20,110,20=50").mm()).isEqualTo(50);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "1,2,3", "1,2,3,4,5", "1,2,3,x", "1,2,3,NaN", "1,2,3,1e300"})
   void aWrongLineIsAnsweredWithWhatIsNeeded(String text) {
-    assertThatThrownBy(() -> OptionText.line(text))
+    assertThatThrownBy(() -> OptionText.segment(text))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("X1,Y1,X2,Y2");
   }
@@ -36,7 +37,7 @@ class OptionTextTest {
 
   @Test
   void aWrongEndIsAnsweredWithTheChoices() {
-    assertThatThrownBy(() -> OptionText.bottomEnd("south"))
+    assertThatThrownBy(() -> OptionText.bottom("south"))
         .hasMessageContaining("up, down, left, right");
   }
 }

@@ -1,8 +1,12 @@
 package wickmark.cli.measuring;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import wickmark.core.record.RunRecord;
+import wickmark.imaging.photo.Photo;
 
 /**
  * A made-up strip of 60 mm by 100 mm in a picture of 120 by 200 px: half a millimetre a pixel, the
@@ -93,15 +97,18 @@ public final class SampleStrip {
         List.of(List.of(x - 7, y), List.of(x, y - 8), List.of(x + 7, y), List.of(x, y + 8)));
   }
 
-  /** A plain grey picture of the strip, two pixels a millimetre. */
+  /** A plain grey picture of the strip, two pixels a millimetre, which the photo was too. */
   public static StraightPicture straightened() {
     byte[] rgb = new byte[3 * 120 * 200];
-    java.util.Arrays.fill(rgb, (byte) 0xe0);
-    return new StraightPicture(120, 200, rgb, 0, 80, 2);
+    Arrays.fill(rgb, (byte) 0xe0);
+    return new StraightPicture(
+        new Photo(120, 200, rgb, Optional.empty(), OptionalDouble.empty(), false),
+        List.of(1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0),
+        2);
   }
 
   /** A measurement that finds this strip in every picture. */
   public static StripMeasuring measuring() {
-    return (picture, said) -> List.of(new StripOutcome.Measured(record(), straightened()));
+    return (picture, said) -> List.of(new MeasuredStrip.Done(record(), straightened()));
   }
 }

@@ -20,7 +20,10 @@ class ReportPageTest {
         new Photo(
             120, 200, new byte[3 * 120 * 200], Optional.empty(), OptionalDouble.empty(), false);
     return ReportPage.html(
-        record, photo, SampleStrip.straightened(), PictureFiles.png(SampleStrip.straightened()));
+        record,
+        photo,
+        SampleStrip.straightened(),
+        PictureFiles.png(SampleStrip.straightened().picture()));
   }
 
   private final String page = page(SampleStrip.record());

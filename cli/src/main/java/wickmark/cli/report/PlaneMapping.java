@@ -2,24 +2,24 @@ package wickmark.cli.report;
 
 import java.util.List;
 
-/** The record's mapping from photo pixels to strip coordinates. */
-final class StripMapping {
+/** A plane mapping from photo pixels to another picture. */
+final class PlaneMapping {
   private final double[] h;
 
   /**
-   * Takes the nine numbers of {@code pictureToStrip}, row by row.
+   * Takes the nine numbers of a homography, row by row.
    *
    * @throws IllegalArgumentException if there are not nine
    */
-  StripMapping(List<Double> rowByRow) {
+  PlaneMapping(List<Double> rowByRow) {
     if (rowByRow.size() != 9) {
       throw new IllegalArgumentException("a mapping has nine numbers, not " + rowByRow.size());
     }
     h = rowByRow.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** Returns the strip coordinates x and y of a point of the photo. */
-  double[] toStrip(List<Double> photoPoint) {
+  /** Returns where a point of the photo lies, x and y. */
+  double[] of(List<Double> photoPoint) {
     double x = photoPoint.get(0);
     double y = photoPoint.get(1);
     double w = h[6] * x + h[7] * y + h[8];

@@ -2,51 +2,65 @@ package wickmark.cli.measuring;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import wickmark.imaging.ReadingRequest;
+import wickmark.imaging.ReadingRequest.Area;
+import wickmark.imaging.ReadingRequest.SaidLines;
+import wickmark.imaging.ReadingRequest.SaidScale;
+import wickmark.imaging.ReadingRequest.SaidStrip;
+import wickmark.imaging.ReadingRequest.Segment;
 import wickmark.imaging.photo.PhotoPoint;
 
 /**
  * What was said, as the {@code settings} of a record, and back: strings, numbers and lists of them,
  * each under the name of its option. Only what was said is there.
  */
-public final class SaidSettings {
-  private SaidSettings() {}
+public final class RequestSettings {
+  private RequestSettings() {}
 
   /** Returns the settings in a fixed order. */
-  public static Map<String, Object> of(Said said) {
+  public static Map<String, Object> of(ReadingRequest said) {
     Map<String, Object> settings = new LinkedHashMap<>();
-    SaidLanes lanes = said.lanes();
-    putList(settings, "lanes", lanes.names());
-    putList(settings, "unknown", lanes.unknowns());
-    lanes.count().ifPresent(count -> settings.put("laneCount", count));
+    putList(settings, "lanes", said.laneNames());
+    putList(settings, "unknown", List.copyOf(new TreeSet<>(said.unknowns())));
+    said.laneCount().ifPresent(count -> settings.put("laneCount", count));
     List<List<Object>> origins = new ArrayList<>();
-    lanes.origins().forEach((name, at) -> origins.add(List.of(name, at.x(), at.y())));
+    new TreeMap<>(said.lines().origins())
+        .forEach((name, at) -> origins.add(List.of(name, at.x(), at.y())));
     putList(settings, "origin", origins);
-    SaidPlaces places = said.places();
-    places.bottom().ifPresent(end -> settings.put("bottom", OptionText.of(end)));
+    said.strip().bottom().ifPresent(end -> settings.put("bottom", OptionText.of(end)));
     putList(
-        settings, "corners", places.corners().stream().map(p -> List.of(p.x(), p.y())).toList());
-    places.baseline().ifPresent(line -> settings.put("baseline", numbers(line)));
-    places.front().ifPresent(line -> settings.put("front", numbers(line)));
-    putList(settings, "ignore", places.ignored().stream().map(SaidSettings::numbers).toList());
+        settings,
+        "corners",
+        said.strip().corners().stream().map(p -> List.of(p.x(), p.y())).toList());
+    said.lines().baseline().ifPresent(s -> settings.put("baseline", numbers(s.from(), s.to())));
+    said.lines().front().ifPresent(s -> settings.put("front", numbers(s.from(), s.to())));
+    putList(
+        settings,
+        "ignore",
+        said.strip().ignored().stream().map(a -> numbers(a.from(), a.to())).toList());
     said.scale().ifPresent(scale -> putScale(settings, scale));
     return settings;
   }
 
   private static void putScale(Map<String, Object> settings, SaidScale scale) {
-    if (scale instanceof SaidScale.DotsPerInch said) {
+    if (scale instanceof SaidScale.Dpi said) {
       settings.put("dpi", said.dpi());
-    } else if (scale instanceof SaidScale.StripSize said) {
-      said.widthMm().ifPresent(mm -> settings.put("stripWidth", mm));
-      said.heightMm().ifPresent(mm -> settings.put("stripHeight", mm));
+    } else if (scale instanceof SaidScale.StripWidth said) {
+      settings.put("stripWidth", said.mm());
+    } else if (scale instanceof SaidScale.StripHeight said) {
+      settings.put("stripHeight", said.mm());
     } else if (scale instanceof SaidScale.Span said) {
-      settings.put("span", numbers(said.between()));
-      settings.put("spanMillimetres", said.millimetres());
+      settings.put("span", numbers(said.from(), said.to()));
+      settings.put("spanMillimetres", said.mm());
     }
   }
 
@@ -56,8 +70,8 @@ public final class SaidSettings {
     }
   }
 
-  private static List<Double> numbers(PhotoLine line) {
-    return List.of(line.from().x(), line.from().y(), line.to().x(), line.to().y());
+  private static List<Double> numbers(PhotoPoint from, PhotoPoint to) {
+    return List.of(from.x(), from.y(), to.x(), to.y());
   }
 
   /**
@@ -65,8 +79,25 @@ public final class SaidSettings {
    *
    * @throws IllegalArgumentException if a setting of one of these names holds something else
    */
-  public static Said from(Map<String, Object> settings) {
+  public static ReadingRequest from(Map<String, Object> settings) {
     Settings s = new Settings(settings);
+    OptionalDouble count = s.number("laneCount");
+    return new ReadingRequest(
+        s.list("lanes").stream().map(String::valueOf).toList(),
+        new LinkedHashSet<>(s.list("unknown").stream().map(String::valueOf).toList()),
+        count.isPresent() ? OptionalInt.of((int) count.getAsDouble()) : OptionalInt.empty(),
+        scale(s),
+        new SaidStrip(
+            s.list("corners").stream().map(Settings::asPoint).toList(),
+            s.text("bottom").map(OptionText::bottom),
+            s.list("ignore").stream()
+                .map(value -> Settings.asSegment("ignore", value))
+                .map(segment -> new Area(segment.from(), segment.to()))
+                .toList()),
+        new SaidLines(s.segment("baseline"), s.segment("front"), origins(s)));
+  }
+
+  private static Map<String, PhotoPoint> origins(Settings s) {
     Map<String, PhotoPoint> origins = new LinkedHashMap<>();
     for (Object entry : s.list("origin")) {
       List<?> origin = Settings.asList("origin", entry, 3);
@@ -76,36 +107,25 @@ public final class SaidSettings {
               Settings.asNumber("origin", origin.get(1)),
               Settings.asNumber("origin", origin.get(2))));
     }
-    SaidLanes lanes =
-        new SaidLanes(
-            s.list("lanes").stream().map(String::valueOf).toList(),
-            s.list("unknown").stream().map(String::valueOf).toList(),
-            s.number("laneCount").isPresent()
-                ? OptionalInt.of((int) s.number("laneCount").getAsDouble())
-                : OptionalInt.empty(),
-            origins);
-    SaidPlaces places =
-        new SaidPlaces(
-            s.text("bottom").map(OptionText::bottomEnd),
-            s.list("corners").stream().map(Settings::asPoint).toList(),
-            s.line("baseline"),
-            s.line("front"),
-            s.list("ignore").stream().map(line -> Settings.asLine("ignore", line)).toList());
-    return new Said(lanes, places, scale(s));
+    return origins;
   }
 
   private static Optional<SaidScale> scale(Settings s) {
     OptionalDouble dpi = s.number("dpi");
     if (dpi.isPresent()) {
-      return Optional.of(new SaidScale.DotsPerInch(dpi.getAsDouble()));
+      return Optional.of(new SaidScale.Dpi(dpi.getAsDouble()));
     }
     OptionalDouble width = s.number("stripWidth");
+    if (width.isPresent()) {
+      return Optional.of(new SaidScale.StripWidth(width.getAsDouble()));
+    }
     OptionalDouble height = s.number("stripHeight");
-    if (width.isPresent() || height.isPresent()) {
-      return Optional.of(new SaidScale.StripSize(width, height));
+    if (height.isPresent()) {
+      return Optional.of(new SaidScale.StripHeight(height.getAsDouble()));
     }
     OptionalDouble millimetres = s.number("spanMillimetres");
-    return s.line("span").map(line -> new SaidScale.Span(line, millimetres.orElse(0)));
+    return s.segment("span")
+        .map(span -> new SaidScale.Span(span.from(), span.to(), millimetres.orElseThrow()));
   }
 
   /** Settings by name, each checked for its kind. */
@@ -124,8 +144,8 @@ public final class SaidSettings {
       return Optional.ofNullable(values.get(name)).map(String::valueOf);
     }
 
-    Optional<PhotoLine> line(String name) {
-      return Optional.ofNullable(values.get(name)).map(value -> asLine(name, value));
+    Optional<Segment> segment(String name) {
+      return Optional.ofNullable(values.get(name)).map(value -> asSegment(name, value));
     }
 
     static List<?> asList(String name, Object value, int size) {
@@ -147,9 +167,9 @@ public final class SaidSettings {
       return new PhotoPoint(asNumber("corners", two.get(0)), asNumber("corners", two.get(1)));
     }
 
-    static PhotoLine asLine(String name, Object value) {
+    static Segment asSegment(String name, Object value) {
       List<?> four = asList(name, value, 4);
-      return new PhotoLine(
+      return new Segment(
           new PhotoPoint(asNumber(name, four.get(0)), asNumber(name, four.get(1))),
           new PhotoPoint(asNumber(name, four.get(2)), asNumber(name, four.get(3))));
     }
