@@ -57,7 +57,7 @@ class MeasureCommandTest {
       CommandLineRun run = measure(picture);
 
       assertThat(run.exitCode()).isEqualTo(ExitCode.DONE);
-      assertThat(run.out()).contains("0.720 ± 0.004").contains("X: consistent with A and B");
+      assertThat(run.out()).contains("0.720 ± 0.004").contains("X is consistent with A and B");
       assertThat(run.err()).contains("Warning, strip.png: The front is faint.");
     }
 

@@ -91,7 +91,7 @@ record ReportContent(
       for (RunRecord.Spot spot : lane.spots()) {
         budgets.add(
             new Budget(
-                lane.name() + " " + spot.number(),
+                "lane " + lane.name() + ", spot " + spot.number(),
                 ResultText.rf(spot),
                 spot.budget().stream()
                     .map(

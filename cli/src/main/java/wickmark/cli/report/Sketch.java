@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param width of the picture
  * @param height of the picture
+ * @param viewWidth of the picture and the scale beside it
  * @param image the picture as a data address
  * @param letter height of the letters
  * @param stroke width of the lines
@@ -18,6 +19,7 @@ import java.util.List;
 record Sketch(
     int width,
     int height,
+    String viewWidth,
     String image,
     String letter,
     String stroke,

@@ -15,6 +15,9 @@ final class SketchDrawing {
   private static final double LETTERS_IN_PHOTO = 1 / 45.0;
   private static final double LETTERS_IN_STRIP = 1 / 40.0;
 
+  /** Room for marks and three figures, in letter heights. */
+  private static final double SCALE_LETTERS = 3.4;
+
   /** Where a place of the photo lies in the picture that is drawn on. */
   private interface Projection {
     double[] of(List<Double> photoPoint);
@@ -61,6 +64,7 @@ final class SketchDrawing {
     return new Sketch(
         width,
         height,
+        number(ticks.isEmpty() ? width : width + SCALE_LETTERS * letter),
         image,
         number(letter),
         number(letter / 9),
@@ -133,8 +137,8 @@ final class SketchDrawing {
       double length = letter * (mm % 10 == 0 ? 1.2 : mm % 5 == 0 ? 0.8 : 0.4);
       ticks.add(
           new Sketch.Tick(
-              number(width - length),
               number(width),
+              number(width + length),
               number(zero - mm * pixelsPerMm),
               mm % 10 == 0 ? String.valueOf(mm) : ""));
     }

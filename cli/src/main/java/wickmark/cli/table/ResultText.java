@@ -72,42 +72,14 @@ public final class ResultText {
         .collect(Collectors.joining(", "));
   }
 
-  /** Returns what explains an unknown, in sentences. */
+  /** Returns what explains an unknown and what does not, in sentences. */
   public static List<String> answers(RunRecord.Unknown unknown) {
-    List<String> sentences = new ArrayList<>();
-    if (unknown.explanations().isEmpty()) {
-      sentences.add(unknown.lane() + ": no reference on this strip explains it.");
-    }
-    for (RunRecord.Explanation explanation : unknown.explanations()) {
-      sentences.add(
-          unknown.lane()
-              + ": consistent with "
-              + joined(explanation.references())
-              + " (score "
-              + Decimals.text(explanation.score(), 2)
-              + ").");
-    }
-    if (!unknown.unexplainedSpots().isEmpty()) {
-      sentences.add(
-          unknown.lane()
-              + ": no reference accounts for spot "
-              + joined(unknown.unexplainedSpots().stream().map(String::valueOf).toList())
-              + ".");
-    }
+    List<String> sentences = new ArrayList<>(unknown.findings());
     for (RunRecord.RuledOut out : unknown.ruledOut()) {
-      sentences.add(unknown.lane() + ": not " + out.reference() + ", because " + out.reason());
+      String reason = out.reason().endsWith(".") ? out.reason() : out.reason() + ".";
+      sentences.add(out.reference() + " is ruled out: " + reason);
     }
-    sentences.addAll(unknown.findings());
     return sentences;
-  }
-
-  /** Returns "A", "A and B", "A, B and C". */
-  public static String joined(List<String> names) {
-    if (names.size() < 2) {
-      return String.join("", names);
-    }
-    int last = names.size() - 1;
-    return String.join(", ", names.subList(0, last)) + " and " + names.get(last);
   }
 
   private static String measured(@Nullable Double value, @Nullable Double uncertainty) {

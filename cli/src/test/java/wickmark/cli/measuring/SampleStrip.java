@@ -59,8 +59,10 @@ public final class SampleStrip {
                             new RunRecord.SpotMatch(1, first, 1, 0.0004, 1.2),
                             new RunRecord.SpotMatch(2, second, 1, 0.0007, 2.1)))),
                 List.of(),
-                List.of(),
-                List.of())),
+                List.of(new RunRecord.RuledOut("C", "its spot 1 has no counterpart")),
+                List.of(
+                    unknown + " is consistent with " + first + " and " + second + ".",
+                    "It is no proof."))),
         List.of(new RunRecord.Warning("front-faint", "The front is faint.")));
   }
 

@@ -60,7 +60,7 @@ class ReportPageTest {
   void holdsTableFindingsAndBudget() {
     assertThat(page)
         .contains("0.720 ± 0.004")
-        .contains("X: consistent with A and B (score 0.91).")
+        .contains("X is consistent with A and B.")
         .contains("a mixture of at least 2")
         .contains("place of the front");
   }

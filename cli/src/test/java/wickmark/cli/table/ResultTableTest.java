@@ -18,6 +18,8 @@ class ResultTableTest {
             "X        1  yellow  75.0 ± 0.3  54.03 ± 0.24  0.720 ± 0.004  tailing",
             "X        2  blue    75.0 ± 0.3  30.05 ± 0.24  0.401 ± 0.004  tailing",
             "± is the expanded uncertainty, k = 2 (about 95 of 100 true values lie within).",
-            "X: consistent with A and B (score 0.91).");
+            "X is consistent with A and B.",
+            "It is no proof.",
+            "C is ruled out: its spot 1 has no counterpart.");
   }
 }
