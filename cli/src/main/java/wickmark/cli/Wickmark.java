@@ -1,17 +1,76 @@
 package wickmark.cli;
 
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import wickmark.cli.measuring.PictureMeasuring;
+import wickmark.cli.measuring.StripMeasuring;
+import wickmark.cli.table.TextTable;
 
 /** The root command. */
 @Command(
     name = "wickmark",
-    description = "Measures photos and scans of dried paper-chromatography strips.",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class)
-public final class Wickmark {
+    versionProvider = Version.class,
+    synopsisSubcommandLabel = "COMMAND",
+    description = {
+      "Measures photos and scans of dried paper-chromatography strips: baseline, front, lanes and"
+          + " spots, distances in millimetres, Rf with its uncertainty, and which references"
+          + " explain the unknown."
+    },
+    footer = {
+      "",
+      "Exit codes: 0 all done, 1 a fault of the program, 2 the command line is wrong, 3 an input"
+          + " cannot be read, 4 a picture cannot be measured, 5 done but a check failed."
+    })
+public final class Wickmark implements Runnable {
+  @Spec private @Nullable CommandSpec spec;
+
+  private Wickmark() {}
+
   /** Runs the command line and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    System.exit(new CommandLine(new Wickmark()).execute(arguments));
+    System.exit(commandLine(new PictureMeasuring()).execute(arguments));
+  }
+
+  /** Returns the whole command line over a way to measure. */
+  static CommandLine commandLine(StripMeasuring measuring) {
+    CommandLine line =
+        new CommandLine(new Wickmark())
+            .addSubcommand(new MeasureCommand(measuring))
+            .addSubcommand(new ReproduceCommand(measuring))
+            .addSubcommand(new ExampleCommand());
+    // A file may be called "@strip.jpg".
+    line.setExpandAtFiles(false);
+    line.setUsageHelpWidth(100);
+    line.setParameterExceptionHandler(
+        (e, arguments) -> {
+          CommandLine command = e.getCommandLine();
+          PrintWriter err = command.getErr();
+          err.println(TextTable.printable(String.valueOf(e.getMessage())));
+          err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+          err.flush();
+          return ExitCode.BAD_USAGE;
+        });
+    line.setExecutionExceptionHandler(
+        (e, command, result) -> {
+          command.getErr().println("wickmark: " + FaultFile.write(Path.of(""), "wickmark", e));
+          command.getErr().flush();
+          return ExitCode.DEFECT;
+        });
+    return line;
+  }
+
+  /** Without a command the help is what is wanted. */
+  @Override
+  public void run() {
+    CommandLine line =
+        Objects.requireNonNull(spec, "set before the command is called").commandLine();
+    line.usage(line.getOut());
   }
 }

@@ -134,8 +134,23 @@ public final class StripReader {
         measured.pictures(),
         placed(chosen, straight, unitsPerCell, lanes),
         scale,
-        new StripReading.Straightened(straight.strip.toPhoto(), CELLS_PER_MM),
+        new StripReading.Straightened(
+            straight.strip.toPhoto(), fromPhoto(straight.frame), CELLS_PER_MM),
         doubts(request, chosen, straight, lanes, names, spots));
+  }
+
+  private static List<Double> fromPhoto(StripFrame frame) {
+    List<PhotoPoint> photo = new ArrayList<>();
+    List<double[]> cells = new ArrayList<>();
+    for (int i = 0; i <= 4; i++) {
+      for (int j = 0; j <= 4; j++) {
+        double x = frame.width() * i / 4.0;
+        double y = frame.height() * j / 4.0;
+        photo.add(frame.toPhoto(x, y));
+        cells.add(new double[] {x, y});
+      }
+    }
+    return PhotoToStrip.fit(photo, cells);
   }
 
   private static List<String> names(ReadingRequest request, int lanes) {

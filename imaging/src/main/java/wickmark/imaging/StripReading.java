@@ -65,7 +65,12 @@ public record StripReading(
    * The strip upright.
    *
    * @param picture its pixels
+   * @param fromPhoto homography, row by row, from photo pixels to this picture's
    * @param pixelsPerMm or per nominal millimetre where there is no scale
    */
-  public record Straightened(Photo picture, double pixelsPerMm) {}
+  public record Straightened(Photo picture, List<Double> fromPhoto, double pixelsPerMm) {
+    public Straightened {
+      fromPhoto = List.copyOf(fromPhoto);
+    }
+  }
 }

@@ -1,6 +1,5 @@
 package wickmark.cli.photo;
 
-import com.twelvemonkeys.imageio.stream.ByteArrayImageInputStream;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBuffer;
 import java.io.IOException;
@@ -53,7 +52,7 @@ final class PictureDecoder {
   private Decoded decode(byte[] bytes, ImageReader reader, boolean countPictures)
       throws UnreadablePictureException {
     List<String> complaints = new ArrayList<>();
-    try (ImageInputStream in = new ByteArrayImageInputStream(bytes)) {
+    try (ImageInputStream in = new PictureStream(bytes)) {
       reader.setInput(in, false, true);
       reader.addIIOReadWarningListener((source, warning) -> complaints.add(warning));
       checkSize(reader.getWidth(0), reader.getHeight(0));

@@ -1,5 +1,7 @@
 package wickmark.cli.photo;
 
+import java.util.Objects;
+
 /** A file that cannot be read as a picture; the message is one plain sentence with its name. */
 public final class UnreadablePictureException extends Exception {
   private static final long serialVersionUID = 1L;
@@ -12,6 +14,11 @@ public final class UnreadablePictureException extends Exception {
    */
   public UnreadablePictureException(String file, String reason) {
     super(printable(file) + " cannot be read: " + reason);
+  }
+
+  @Override
+  public String getMessage() {
+    return Objects.requireNonNull(super.getMessage(), "set by the constructor");
   }
 
   private static String printable(String name) {

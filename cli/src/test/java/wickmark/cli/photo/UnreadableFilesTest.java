@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.zip.CRC32;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -100,6 +101,17 @@ class UnreadableFilesTest {
     Arrays.fill(whole, whole.length / 2, whole.length / 2 + 40, (byte) 0);
 
     assertThat(refusalOf("damaged.jpg", whole)).contains("damaged");
+  }
+
+  /** A reader that takes the end for zeros went round in circles on this lossless WebP. */
+  @Test
+  void aWebpThatEndsInItsTables() throws Exception {
+    byte[] head =
+        HexFormat.of()
+            .parseHex(
+                "524946465c000000574542505650384c500000002f95c01800cd0044d2fee22344f43fd54620");
+
+    assertThat(refusalOf("cut.webp", head)).contains("cut short");
   }
 
   @Test

@@ -1,0 +1,203 @@
+package wickmark.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import wickmark.cli.measuring.StripMeasuring;
+import wickmark.cli.record.RecordJson;
+import wickmark.cli.record.RecordSchema;
+import wickmark.cli.table.ResultTable;
+import wickmark.cli.table.TextTable;
+import wickmark.core.record.RunRecord;
+import wickmark.imaging.ReadingRequest;
+
+/** Pictures to records. */
+@Command(
+    name = "measure",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    customSynopsis = "wickmark measure PICTURE... [OPTIONS]",
+    description = {
+      "Measures the strips in pictures: distances, Rf and what explains the unknown.",
+      "Writes a folder a strip with the record, a table, a report and the straightened picture."
+    },
+    footer = {
+      "",
+      "Example: wickmark measure strip.jpg --lanes A,B,C,X --unknown X",
+      "",
+      "The scale is found by itself: a ruler or the printed card in the picture, or the resolution"
+          + " of a scan. Places are pixels of the upright picture, x to the right, y down."
+    })
+final class MeasureCommand implements Callable<Integer> {
+  private final StripMeasuring measuring;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "PICTURE",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "Picture files, or folders of them.")
+  private List<Path> named = List.of();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "wickmark-records",
+      description = "Folder for the records (default: ${DEFAULT-VALUE}, where you stand).")
+  private Path out = Path.of("wickmark-records");
+
+  @Option(names = "--replace", description = "Replace records that are there already.")
+  private boolean replace;
+
+  @Option(names = "--title", paramLabel = "TEXT", description = "A title for the report.")
+  private @Nullable String title;
+
+  @Mixin private LaneOptions lanes = new LaneOptions();
+  @Mixin private ScaleOptions scale = new ScaleOptions();
+  @Mixin private PlaceOptions places = new PlaceOptions();
+
+  @Option(names = "--json", description = "Print the records as JSON in place of the table.")
+  private boolean json;
+
+  @Option(names = "--print-schema", description = "Print the JSON Schema of record.json and end.")
+  private boolean printSchema;
+
+  MeasureCommand(StripMeasuring measuring) {
+    this.measuring = measuring;
+  }
+
+  @Override
+  public Integer call() {
+    if (printSchema) {
+      out().print(RecordSchema.text());
+      out().flush();
+      return ExitCode.DONE;
+    }
+    List<Path> pictures;
+    ReadingRequest said;
+    try {
+      said =
+          new ReadingRequest(
+              lanes.checkedNames(),
+              lanes.unknowns(),
+              lanes.laneCount(),
+              scale.said(),
+              places.strip(),
+              places.lines(lanes.origins()));
+      pictures = PictureList.of(named);
+      check(pictures);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(commandSpec().commandLine(), String.valueOf(e.getMessage()), e);
+    }
+    return measureAll(pictures, said);
+  }
+
+  private void check(List<Path> pictures) {
+    if (pictures.isEmpty()) {
+      throw new IllegalArgumentException("name a picture to measure, or a folder of them");
+    }
+    boolean oneOnly = !places.isEmpty() || !lanes.origins().isEmpty();
+    if (pictures.size() > 1 && oneOnly) {
+      throw new IllegalArgumentException(
+          "places in the picture (--corners, --baseline and the like) can be said for one picture"
+              + " at a time");
+    }
+    PictureList.checkFolders(pictures);
+  }
+
+  private int measureAll(List<Path> pictures, ReadingRequest said) {
+    PictureRun run = new PictureRun(measuring, out, replace, said, Optional.ofNullable(title));
+    List<PictureResult> results = new ArrayList<>();
+    int exitCode = ExitCode.DONE;
+    Interruption interruption = Interruption.watch(err());
+    for (int i = 0; i < pictures.size(); i++) {
+      PictureResult result = run.of(pictures.get(i));
+      results.add(result);
+      exitCode = Math.max(exitCode, result.exitCode());
+      if (pictures.size() > 1) {
+        err().println("[" + (i + 1) + " of " + pictures.size() + "] " + summary(result));
+      }
+      print(result);
+    }
+    interruption.over();
+    if (json) {
+      out().print(RecordJson.text(asJson(results)));
+    } else if (results.stream().anyMatch(result -> !result.records().isEmpty())) {
+      err().println("Records, tables and reports are in " + TextTable.printable(out + "."));
+    }
+    out().flush();
+    err().flush();
+    return exitCode;
+  }
+
+  private static String summary(PictureResult result) {
+    String name = TextTable.printable(result.picture());
+    return result.records().isEmpty() ? name + ": not measured" : name + ": measured";
+  }
+
+  /** The result goes to standard output, all talk to standard error. */
+  private void print(PictureResult result) {
+    for (int i = 0; i < result.records().size(); i++) {
+      RunRecord record = result.records().get(i);
+      String strip = result.records().size() > 1 ? ", strip " + (i + 1) : "";
+      if (!json) {
+        ResultTable.lines(result.picture() + strip, record).forEach(out()::println);
+        out().println();
+        out().flush();
+      }
+      for (RunRecord.Warning warning : record.warnings()) {
+        err()
+            .println(
+                "Warning, "
+                    + TextTable.printable(result.picture() + strip + ": " + warning.message()));
+      }
+    }
+    result.messages().forEach(err()::println);
+    err().flush();
+  }
+
+  private static ObjectNode asJson(List<PictureResult> results) {
+    ObjectNode all = JsonNodeFactory.instance.objectNode();
+    ArrayNode records = all.putArray("records");
+    ArrayNode failures = all.putArray("failures");
+    for (PictureResult result : results) {
+      result.records().forEach(record -> records.add(RecordJson.tree(record)));
+      if (result.exitCode() != ExitCode.DONE) {
+        ObjectNode failure = failures.addObject();
+        failure.put("picture", result.picture());
+        failure.put("exitCode", result.exitCode());
+        failure.put("message", String.join(" ", result.messages()));
+      }
+    }
+    return all;
+  }
+
+  private CommandSpec commandSpec() {
+    return Objects.requireNonNull(spec, "set before the command is called");
+  }
+
+  private PrintWriter out() {
+    return commandSpec().commandLine().getOut();
+  }
+
+  private PrintWriter err() {
+    return commandSpec().commandLine().getErr();
+  }
+}

@@ -1,0 +1,70 @@
+package wickmark.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import wickmark.cli.record.FolderName;
+
+/** The pictures that are meant: files as they are, folders by the pictures in them. */
+final class PictureList {
+  private static final Set<String> ENDINGS =
+      Set.of("jpg", "jpeg", "png", "tif", "tiff", "webp", "bmp", "heic", "heif");
+
+  private PictureList() {}
+
+  /** Returns the files, those of a folder by name. A folder without pictures stays in the list. */
+  static List<Path> of(List<Path> named) {
+    List<Path> pictures = new ArrayList<>();
+    for (Path path : named) {
+      List<Path> inside = Files.isDirectory(path) ? picturesIn(path) : List.of();
+      pictures.addAll(inside.isEmpty() ? List.of(path) : inside);
+    }
+    return pictures;
+  }
+
+  private static List<Path> picturesIn(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(file -> ENDINGS.contains(ending(PictureRun.nameOf(file))))
+          .sorted(Comparator.comparing(PictureRun::nameOf))
+          .toList();
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  private static String ending(String name) {
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * Makes sure that no two pictures would be written to the same folder.
+   *
+   * @throws IllegalArgumentException if two would
+   */
+  static void checkFolders(List<Path> pictures) {
+    Map<String, Path> taken = new LinkedHashMap<>();
+    for (Path picture : pictures) {
+      // Some systems do not tell upper from lower case.
+      String folder = FolderName.of(PictureRun.nameOf(picture)).toLowerCase(Locale.ROOT);
+      @Nullable Path other = taken.putIfAbsent(folder, picture);
+      if (other != null) {
+        throw new IllegalArgumentException(
+            other
+                + " and "
+                + picture
+                + " would both be written to one folder; rename one or measure it with another"
+                + " --out");
+      }
+    }
+  }
+}

@@ -1,0 +1,182 @@
+package wickmark.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import wickmark.cli.measuring.MeasuredStrip;
+import wickmark.cli.measuring.RequestSettings;
+import wickmark.cli.measuring.StraightPicture;
+import wickmark.cli.measuring.StripMeasuring;
+import wickmark.cli.photo.PhotoFile;
+import wickmark.cli.photo.UnreadablePictureException;
+import wickmark.cli.record.FolderName;
+import wickmark.cli.record.PriorRecord;
+import wickmark.cli.record.RecordExistsException;
+import wickmark.cli.record.RecordFolder;
+import wickmark.cli.record.RecordJson;
+import wickmark.cli.record.SpotsCsv;
+import wickmark.cli.report.PictureFiles;
+import wickmark.cli.report.ReportPage;
+import wickmark.cli.table.TextTable;
+import wickmark.core.record.RunRecord;
+import wickmark.imaging.ReadingRequest;
+
+/** Takes one picture from the file to its record folders. Whatever happens, it answers. */
+final class PictureRun {
+  private final StripMeasuring measuring;
+  private final Path out;
+  private final boolean replace;
+  private final ReadingRequest said;
+  private final Optional<String> title;
+
+  PictureRun(
+      StripMeasuring measuring,
+      Path out,
+      boolean replace,
+      ReadingRequest said,
+      Optional<String> title) {
+    this.measuring = measuring;
+    this.out = out;
+    this.replace = replace;
+    this.said = said;
+    this.title = title;
+  }
+
+  PictureResult of(Path picture) {
+    String name = nameOf(picture);
+    String shown = TextTable.printable(name);
+    try {
+      PhotoFile file = PhotoFile.read(picture);
+      Optional<RunRecord> done = recordAlready(file);
+      if (done.isPresent()) {
+        String message = shown + ": measured already with these settings; nothing was changed.";
+        return new PictureResult(name, ExitCode.DONE, List.of(done.get()), List.of(message));
+      }
+      return write(file, measuring.measure(file.photo(), said));
+    } catch (UnreadablePictureException e) {
+      return PictureResult.failed(name, ExitCode.UNREADABLE, e.getMessage());
+    } catch (RecordExistsException e) {
+      return PictureResult.failed(name, ExitCode.BAD_USAGE, shown + ": " + exists(e.folder()));
+    } catch (IOException e) {
+      return PictureResult.failed(
+          name, ExitCode.DEFECT, shown + ": the record cannot be written: " + reason(e) + ".");
+    } catch (OutOfMemoryError e) {
+      return PictureResult.failed(
+          name,
+          ExitCode.UNREADABLE,
+          shown + " cannot be measured: it needs more memory than the program may take.");
+    } catch (RuntimeException | StackOverflowError e) {
+      return PictureResult.failed(
+          name, ExitCode.DEFECT, shown + ": " + FaultFile.write(out, FolderName.of(name), e));
+    }
+  }
+
+  static String nameOf(Path picture) {
+    @Nullable Path last = picture.getFileName();
+    return last == null ? picture.toString() : last.toString();
+  }
+
+  private PictureResult write(PhotoFile file, List<MeasuredStrip> outcomes) throws IOException {
+    List<RunRecord> records = new ArrayList<>();
+    List<String> messages = new ArrayList<>();
+    int exitCode = ExitCode.DONE;
+    for (int i = 0; i < outcomes.size(); i++) {
+      boolean several = outcomes.size() > 1;
+      String folder = several ? FolderName.of(file.name(), i + 1) : FolderName.of(file.name());
+      if (outcomes.get(i) instanceof MeasuredStrip.Done measured) {
+        RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
+        writeUnlessTheSame(new RecordFolder(out, folder), record, file, measured.straightened());
+        records.add(record);
+      } else if (outcomes.get(i) instanceof MeasuredStrip.Refused refused) {
+        String which = several ? ", strip " + (i + 1) + " from the left" : "";
+        messages.add(TextTable.printable(file.name()) + which + ": " + refused.message());
+        exitCode = ExitCode.NOT_MEASURABLE;
+      }
+    }
+    return new PictureResult(file.name(), exitCode, records, messages);
+  }
+
+  private void writeUnlessTheSame(
+      RecordFolder folder, RunRecord record, PhotoFile file, StraightPicture straightened)
+      throws IOException {
+    boolean same =
+        !replace
+            && folder.isComplete()
+            && PriorRecord.in(folder).filter(record::equals).isPresent();
+    if (!same) {
+      folder.write(files(record, file, straightened), replace);
+    }
+  }
+
+  private static Map<String, byte[]> files(
+      RunRecord record, PhotoFile file, StraightPicture straightened) {
+    byte[] png = PictureFiles.png(straightened.picture());
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(RecordFolder.RECORD, utf8(RecordJson.text(record)));
+    files.put(RecordFolder.TABLE, utf8(SpotsCsv.text(record)));
+    files.put(RecordFolder.STRAIGHTENED, png);
+    files.put(RecordFolder.REPORT, utf8(ReportPage.html(record, file.photo(), straightened, png)));
+    return files;
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Returns the record of an earlier run that would come out the same.
+   *
+   * @throws RecordExistsException if there is one that would not, and it is not to be replaced
+   */
+  private Optional<RunRecord> recordAlready(PhotoFile file) throws RecordExistsException {
+    RecordFolder folder = new RecordFolder(out, FolderName.of(file.name()));
+    if (replace || !folder.holdsRecord()) {
+      return Optional.empty();
+    }
+    Optional<RunRecord> same =
+        folder.isComplete()
+            ? PriorRecord.in(folder).filter(record -> wouldBeTheSame(record, file))
+            : Optional.empty();
+    if (same.isEmpty()) {
+      throw new RecordExistsException(folder.path());
+    }
+    return same;
+  }
+
+  private boolean wouldBeTheSame(RunRecord record, PhotoFile file) {
+    return record.tool().equals(RecordAssembly.tool())
+        && record.photo().equals(RecordAssembly.photo(file))
+        && Optional.ofNullable(record.settings().get("title")).equals(title.map(t -> (Object) t))
+        && RequestSettings.of(RequestSettings.from(record.settings()))
+            .equals(RequestSettings.of(said));
+  }
+
+  private static String exists(Path folder) {
+    return "there is another record in "
+        + TextTable.printable(folder.toString())
+        + " already; use --replace to measure anew, or another --out.";
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof NotDirectoryException || e instanceof FileAlreadyExistsException) {
+      return "there is a file where the folder should be";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "you have no permission to write there";
+    }
+    if (e instanceof FileSystemException f && f.getReason() != null) {
+      return f.getReason();
+    }
+    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+  }
+}

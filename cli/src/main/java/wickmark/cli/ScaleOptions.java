@@ -1,0 +1,59 @@
+package wickmark.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import wickmark.cli.measuring.OptionText;
+import wickmark.imaging.ReadingRequest.SaidScale;
+
+/** The scale as the person says it, in place of the one that is searched for. */
+final class ScaleOptions {
+  @Option(names = "--dpi", paramLabel = "N", description = "The scan has N dots per inch.")
+  @Nullable Double dpi;
+
+  @Option(
+      names = "--strip-width",
+      paramLabel = "MM",
+      description = "The strip is MM millimetres wide (along the baseline).")
+  @Nullable Double stripWidth;
+
+  @Option(
+      names = "--strip-height",
+      paramLabel = "MM",
+      description = "The strip is MM millimetres high (from its lower to its upper edge).")
+  @Nullable Double stripHeight;
+
+  @Option(
+      names = "--span",
+      paramLabel = "X1,Y1,X2,Y2=MM",
+      description = "Two points of the picture, on the strip, lie MM millimetres apart.")
+  @Nullable String span;
+
+  /**
+   * Returns the scale that was said.
+   *
+   * @throws IllegalArgumentException if more than one was said, or one makes no sense
+   */
+  Optional<SaidScale> said() {
+    List<SaidScale> said = new ArrayList<>();
+    if (dpi != null) {
+      said.add(new SaidScale.Dpi(OptionText.positive("--dpi", dpi)));
+    }
+    if (stripWidth != null) {
+      said.add(new SaidScale.StripWidth(OptionText.positive("--strip-width", stripWidth)));
+    }
+    if (stripHeight != null) {
+      said.add(new SaidScale.StripHeight(OptionText.positive("--strip-height", stripHeight)));
+    }
+    if (span != null) {
+      said.add(OptionText.span(span));
+    }
+    if (said.size() > 1) {
+      throw new IllegalArgumentException(
+          "say the scale in one way only: --dpi, --strip-width, --strip-height or --span");
+    }
+    return said.stream().findFirst();
+  }
+}

@@ -1,0 +1,89 @@
+package wickmark.cli.measuring;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import wickmark.core.chromatogram.Chromatogram;
+import wickmark.core.chromatogram.SpotCentre;
+import wickmark.core.match.Identification;
+import wickmark.core.match.MatchSettings;
+import wickmark.core.record.ChromatogramRecord;
+import wickmark.core.record.RunRecord;
+import wickmark.imaging.ReadingRequest;
+import wickmark.imaging.StripReader;
+import wickmark.imaging.StripReading;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoPoint;
+
+/** The way from a picture to records: imaging reads the strips, core makes Rf and answers of it. */
+public final class PictureMeasuring implements StripMeasuring {
+  private static final SpotCentre CENTRE = SpotCentre.CENTROID;
+
+  @Override
+  public List<MeasuredStrip> measure(Photo photo, ReadingRequest said) {
+    return StripReader.readAll(photo, said).stream()
+        .map(
+            outcome ->
+                outcome.<MeasuredStrip>fold(
+                    PictureMeasuring::measured,
+                    refusal -> new MeasuredStrip.Refused(refusal.message())))
+        .toList();
+  }
+
+  private static MeasuredStrip measured(StripReading reading) {
+    MatchSettings matching = MatchSettings.defaults();
+    Chromatogram strip = Chromatogram.of(reading.evidence(), CENTRE);
+    List<RunRecord.Warning> warnings = new ArrayList<>();
+    reading.doubts().forEach(d -> warnings.add(new RunRecord.Warning(d.code(), d.message())));
+    warnings.addAll(ChromatogramRecord.warnings(strip));
+    StripReading.Placed placed = reading.placed();
+    List<List<Double>> front = points(placed.front());
+    RunRecord record =
+        new RunRecord(
+            RunRecord.FORMAT,
+            new RunRecord.Tool("", ""),
+            new RunRecord.Photo("", "", 0, 0),
+            settings(matching),
+            scale(reading),
+            new RunRecord.Strip(
+                points(placed.corners()), placed.pictureToStrip(), placed.confidence().strip()),
+            new RunRecord.Baseline(points(placed.baseline()), placed.confidence().baseline()),
+            new RunRecord.Front(
+                List.of(front.get(0), front.get(front.size() - 1)),
+                placed.frontKind().word(),
+                front,
+                placed.confidence().front()),
+            ChromatogramRecord.lanes(strip, reading.pictures()),
+            ChromatogramRecord.unknowns(Identification.of(strip, matching)),
+            warnings);
+    StripReading.Straightened upright = reading.straightened();
+    return new MeasuredStrip.Done(
+        record, new StraightPicture(upright.picture(), upright.fromPhoto(), upright.pixelsPerMm()));
+  }
+
+  private static Map<String, Object> settings(MatchSettings matching) {
+    Map<String, Object> settings = new LinkedHashMap<>();
+    settings.put("spotCentre", CENTRE.word());
+    settings.put("toleranceRf", matching.toleranceRf());
+    settings.put("toleranceColour", matching.toleranceColour());
+    return settings;
+  }
+
+  private static RunRecord.Scale scale(StripReading reading) {
+    @Nullable Double millimetres =
+        reading.scale().millimetresPerPixel().isPresent()
+            ? reading.scale().millimetresPerPixel().getAsDouble()
+            : null;
+    @Nullable Double uncertainty =
+        reading.scale().relativeUncertainty().isPresent()
+            ? reading.scale().relativeUncertainty().getAsDouble()
+            : null;
+    return new RunRecord.Scale(reading.scale().source().word(), millimetres, uncertainty);
+  }
+
+  private static List<List<Double>> points(List<PhotoPoint> points) {
+    return points.stream().map(p -> List.of(p.x(), p.y())).toList();
+  }
+}

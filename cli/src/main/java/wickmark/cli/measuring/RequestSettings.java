@@ -1,0 +1,177 @@
+package wickmark.cli.measuring;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import wickmark.imaging.ReadingRequest;
+import wickmark.imaging.ReadingRequest.Area;
+import wickmark.imaging.ReadingRequest.SaidLines;
+import wickmark.imaging.ReadingRequest.SaidScale;
+import wickmark.imaging.ReadingRequest.SaidStrip;
+import wickmark.imaging.ReadingRequest.Segment;
+import wickmark.imaging.photo.PhotoPoint;
+
+/**
+ * What was said, as the {@code settings} of a record, and back: strings, numbers and lists of them,
+ * each under the name of its option. Only what was said is there.
+ */
+public final class RequestSettings {
+  private RequestSettings() {}
+
+  /** Returns the settings in a fixed order. */
+  public static Map<String, Object> of(ReadingRequest said) {
+    Map<String, Object> settings = new LinkedHashMap<>();
+    putList(settings, "lanes", said.laneNames());
+    putList(settings, "unknown", List.copyOf(new TreeSet<>(said.unknowns())));
+    said.laneCount().ifPresent(count -> settings.put("laneCount", count));
+    List<List<Object>> origins = new ArrayList<>();
+    new TreeMap<>(said.lines().origins())
+        .forEach((name, at) -> origins.add(List.of(name, at.x(), at.y())));
+    putList(settings, "origin", origins);
+    said.strip().bottom().ifPresent(end -> settings.put("bottom", OptionText.of(end)));
+    putList(
+        settings,
+        "corners",
+        said.strip().corners().stream().map(p -> List.of(p.x(), p.y())).toList());
+    said.lines().baseline().ifPresent(s -> settings.put("baseline", numbers(s.from(), s.to())));
+    said.lines().front().ifPresent(s -> settings.put("front", numbers(s.from(), s.to())));
+    putList(
+        settings,
+        "ignore",
+        said.strip().ignored().stream().map(a -> numbers(a.from(), a.to())).toList());
+    said.scale().ifPresent(scale -> putScale(settings, scale));
+    return settings;
+  }
+
+  private static void putScale(Map<String, Object> settings, SaidScale scale) {
+    if (scale instanceof SaidScale.Dpi said) {
+      settings.put("dpi", said.dpi());
+    } else if (scale instanceof SaidScale.StripWidth said) {
+      settings.put("stripWidth", said.mm());
+    } else if (scale instanceof SaidScale.StripHeight said) {
+      settings.put("stripHeight", said.mm());
+    } else if (scale instanceof SaidScale.Span said) {
+      settings.put("span", numbers(said.from(), said.to()));
+      settings.put("spanMillimetres", said.mm());
+    }
+  }
+
+  private static void putList(Map<String, Object> settings, String name, List<?> values) {
+    if (!values.isEmpty()) {
+      settings.put(name, values);
+    }
+  }
+
+  private static List<Double> numbers(PhotoPoint from, PhotoPoint to) {
+    return List.of(from.x(), from.y(), to.x(), to.y());
+  }
+
+  /**
+   * Returns what was said.
+   *
+   * @throws IllegalArgumentException if a setting of one of these names holds something else
+   */
+  public static ReadingRequest from(Map<String, Object> settings) {
+    Settings s = new Settings(settings);
+    OptionalDouble count = s.number("laneCount");
+    return new ReadingRequest(
+        s.list("lanes").stream().map(String::valueOf).toList(),
+        new LinkedHashSet<>(s.list("unknown").stream().map(String::valueOf).toList()),
+        count.isPresent() ? OptionalInt.of((int) count.getAsDouble()) : OptionalInt.empty(),
+        scale(s),
+        new SaidStrip(
+            s.list("corners").stream().map(Settings::asPoint).toList(),
+            s.text("bottom").map(OptionText::bottom),
+            s.list("ignore").stream()
+                .map(value -> Settings.asSegment("ignore", value))
+                .map(segment -> new Area(segment.from(), segment.to()))
+                .toList()),
+        new SaidLines(s.segment("baseline"), s.segment("front"), origins(s)));
+  }
+
+  private static Map<String, PhotoPoint> origins(Settings s) {
+    Map<String, PhotoPoint> origins = new LinkedHashMap<>();
+    for (Object entry : s.list("origin")) {
+      List<?> origin = Settings.asList("origin", entry, 3);
+      origins.put(
+          String.valueOf(origin.get(0)),
+          new PhotoPoint(
+              Settings.asNumber("origin", origin.get(1)),
+              Settings.asNumber("origin", origin.get(2))));
+    }
+    return origins;
+  }
+
+  private static Optional<SaidScale> scale(Settings s) {
+    OptionalDouble dpi = s.number("dpi");
+    if (dpi.isPresent()) {
+      return Optional.of(new SaidScale.Dpi(dpi.getAsDouble()));
+    }
+    OptionalDouble width = s.number("stripWidth");
+    if (width.isPresent()) {
+      return Optional.of(new SaidScale.StripWidth(width.getAsDouble()));
+    }
+    OptionalDouble height = s.number("stripHeight");
+    if (height.isPresent()) {
+      return Optional.of(new SaidScale.StripHeight(height.getAsDouble()));
+    }
+    OptionalDouble millimetres = s.number("spanMillimetres");
+    return s.segment("span")
+        .map(span -> new SaidScale.Span(span.from(), span.to(), millimetres.orElseThrow()));
+  }
+
+  /** Settings by name, each checked for its kind. */
+  private record Settings(Map<String, Object> values) {
+    List<?> list(String name) {
+      @Nullable Object value = values.get(name);
+      return value == null ? List.of() : asList(name, value, -1);
+    }
+
+    OptionalDouble number(String name) {
+      @Nullable Object value = values.get(name);
+      return value == null ? OptionalDouble.empty() : OptionalDouble.of(asNumber(name, value));
+    }
+
+    Optional<String> text(String name) {
+      return Optional.ofNullable(values.get(name)).map(String::valueOf);
+    }
+
+    Optional<Segment> segment(String name) {
+      return Optional.ofNullable(values.get(name)).map(value -> asSegment(name, value));
+    }
+
+    static List<?> asList(String name, Object value, int size) {
+      if (value instanceof List<?> list && (size < 0 || list.size() == size)) {
+        return list;
+      }
+      throw new IllegalArgumentException("the setting \"" + name + "\" is not a list as expected");
+    }
+
+    static double asNumber(String name, @Nullable Object value) {
+      if (value instanceof Number number) {
+        return number.doubleValue();
+      }
+      throw new IllegalArgumentException("the setting \"" + name + "\" is not a number");
+    }
+
+    static PhotoPoint asPoint(Object value) {
+      List<?> two = asList("corners", value, 2);
+      return new PhotoPoint(asNumber("corners", two.get(0)), asNumber("corners", two.get(1)));
+    }
+
+    static Segment asSegment(String name, Object value) {
+      List<?> four = asList(name, value, 4);
+      return new Segment(
+          new PhotoPoint(asNumber(name, four.get(0)), asNumber(name, four.get(1))),
+          new PhotoPoint(asNumber(name, four.get(2)), asNumber(name, four.get(3))));
+    }
+  }
+}

@@ -1,0 +1,135 @@
+package wickmark.cli.record;
+
+import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * The folder of one record. The files are written into a folder beside it and moved into place.
+ *
+ * <ul>
+ *   <li>A new folder appears whole, by one move.
+ *   <li>An existing record is replaced in an order in which every file that is there belongs to the
+ *       record that is there: first the old files made from the record go, then the record is
+ *       exchanged by one move, then the new files come. Other files in the folder stay.
+ * </ul>
+ */
+public final class RecordFolder {
+  /** The record itself; the other files are made from it. */
+  public static final String RECORD = "record.json";
+
+  public static final String TABLE = "spots.csv";
+  public static final String REPORT = "report.html";
+  public static final String STRAIGHTENED = "straightened.png";
+  private static final List<String> FILES = List.of(RECORD, TABLE, REPORT, STRAIGHTENED);
+
+  private final Path out;
+  private final Path folder;
+
+  public RecordFolder(Path out, String name) {
+    this.out = out;
+    this.folder = out.resolve(name);
+  }
+
+  public Path path() {
+    return folder;
+  }
+
+  /** Returns whether a record is there already. */
+  public boolean holdsRecord() {
+    return Files.exists(folder.resolve(RECORD), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** Returns whether a record and all files made from it are there. */
+  public boolean isComplete() {
+    return FILES.stream().allMatch(name -> Files.isRegularFile(folder.resolve(name)));
+  }
+
+  /**
+   * Writes the files.
+   *
+   * @param files by name; {@link #RECORD} is one of them
+   * @throws RecordExistsException if there is a record and it is not to be replaced
+   */
+  public void write(Map<String, byte[]> files, boolean replace) throws IOException {
+    Files.createDirectories(out);
+    Path beside = Files.createTempDirectory(out, ".wickmark-");
+    try {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        Files.write(beside.resolve(file.getKey()), file.getValue());
+      }
+      if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS) && movedWhole(beside)) {
+        return;
+      }
+      moveFiles(beside, files.keySet().stream().sorted().toList(), replace);
+    } finally {
+      deleteWith(beside);
+    }
+  }
+
+  private boolean movedWhole(Path beside) throws IOException {
+    makeReadable(beside);
+    try {
+      Files.move(beside, folder, StandardCopyOption.ATOMIC_MOVE);
+      return true;
+    } catch (FileAlreadyExistsException | DirectoryNotEmptyException e) {
+      return false; // another run was faster
+    }
+  }
+
+  /** Temporary folders are private; a record should be as readable as any new folder. */
+  private void makeReadable(Path beside) throws IOException {
+    if (Files.getFileStore(out).supportsFileAttributeView("posix")) {
+      Path probe = Files.createDirectory(beside.resolve("permissions"));
+      Files.setPosixFilePermissions(beside, Files.getPosixFilePermissions(probe));
+      Files.delete(probe);
+    }
+  }
+
+  private void moveFiles(Path beside, List<String> names, boolean replace) throws IOException {
+    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+      throw new NotDirectoryException(folder.toString());
+    }
+    if (holdsRecord() && !replace) {
+      throw new RecordExistsException(folder);
+    }
+    List<String> made = new ArrayList<>(names);
+    made.remove(RECORD);
+    for (String name : made) {
+      Files.deleteIfExists(folder.resolve(name));
+    }
+    move(beside, RECORD);
+    for (String name : made) {
+      move(beside, name);
+    }
+  }
+
+  private void move(Path beside, String name) throws IOException {
+    Files.move(
+        beside.resolve(name),
+        folder.resolve(name),
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static void deleteWith(Path beside) throws IOException {
+    if (!Files.isDirectory(beside)) {
+      return;
+    }
+    try (Stream<Path> left = Files.list(beside)) {
+      for (Path file : left.toList()) {
+        Files.deleteIfExists(file);
+      }
+    }
+    Files.deleteIfExists(beside);
+  }
+}

@@ -1,0 +1,96 @@
+package wickmark.cli.report;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Iterator;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+import wickmark.imaging.photo.Photo;
+
+/** Pictures as bytes of files. They hold pixels alone: no place, no date, no device. */
+public final class PictureFiles {
+  private static final int LONGEST_SIDE_IN_REPORT = 1600;
+  private static final float JPEG_QUALITY = 0.82f;
+
+  private PictureFiles() {}
+
+  /** Returns a picture as a PNG file. */
+  public static byte[] png(Photo picture) {
+    BufferedImage image =
+        new BufferedImage(picture.widthPx(), picture.heightPx(), BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < picture.heightPx(); y++) {
+      for (int x = 0; x < picture.widthPx(); x++) {
+        image.setRGB(x, y, picture.red(x, y) << 16 | picture.green(x, y) << 8 | picture.blue(x, y));
+      }
+    }
+    return written(image, "png");
+  }
+
+  /** Returns the photo as a JPEG file of moderate size: each pixel the mean of a square of it. */
+  static byte[] smallJpeg(Photo photo) {
+    int longest = Math.max(photo.widthPx(), photo.heightPx());
+    int factor = (longest + LONGEST_SIDE_IN_REPORT - 1) / LONGEST_SIDE_IN_REPORT;
+    int width = Math.max(1, photo.widthPx() / factor);
+    int height = Math.max(1, photo.heightPx() / factor);
+    BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        small.setRGB(x, y, mean(photo, x * factor, y * factor, factor));
+      }
+    }
+    return written(small, "jpeg");
+  }
+
+  private static int mean(Photo photo, int left, int top, int factor) {
+    int right = Math.min(left + factor, photo.widthPx());
+    int bottom = Math.min(top + factor, photo.heightPx());
+    int red = 0;
+    int green = 0;
+    int blue = 0;
+    for (int y = top; y < bottom; y++) {
+      for (int x = left; x < right; x++) {
+        red += photo.red(x, y);
+        green += photo.green(x, y);
+        blue += photo.blue(x, y);
+      }
+    }
+    int count = (right - left) * (bottom - top);
+    return (red / count) << 16 | (green / count) << 8 | (blue / count);
+  }
+
+  private static byte[] written(BufferedImage image, String format) {
+    ImageWriter writer = writer(format);
+    ImageWriteParam settings = writer.getDefaultWriteParam();
+    if (format.equals("jpeg")) {
+      settings.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      settings.setCompressionQuality(JPEG_QUALITY);
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+      writer.setOutput(out);
+      writer.write(null, new IIOImage(image, null, null), settings);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+
+  /** The JDK's own writer, so that no other plug-in changes the bytes. */
+  private static ImageWriter writer(String format) {
+    Iterator<ImageWriter> writers = ImageIO.getImageWritersByFormatName(format);
+    while (writers.hasNext()) {
+      ImageWriter writer = writers.next();
+      if (writer.getClass().getName().startsWith("com.sun.")) {
+        return writer;
+      }
+    }
+    throw new IllegalStateException("the " + format + " writer is not installed");
+  }
+}

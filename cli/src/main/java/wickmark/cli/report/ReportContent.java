@@ -1,0 +1,131 @@
+package wickmark.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import wickmark.cli.table.ResultText;
+import wickmark.core.record.RunRecord;
+import wickmark.core.uncertainty.Decimals;
+
+/** Everything the report's template prints, worked out to the last digit. */
+record ReportContent(
+    String title,
+    String pictureName,
+    String overview,
+    List<String> warnings,
+    Sketch photo,
+    Sketch strip,
+    List<LaneRows> lanes,
+    List<Answer> unknowns,
+    List<Budget> budgets,
+    List<Fact> facts,
+    List<Fact> settings) {
+
+  /** The rows of one lane. */
+  record LaneRows(String name, String role, String reading, String front, List<SpotRow> spots) {}
+
+  /** One row of the table. */
+  record SpotRow(
+      int number,
+      String colour,
+      String swatch,
+      String distance,
+      String middle,
+      String rf,
+      String flags) {}
+
+  /** What explains one unknown. */
+  record Answer(String lane, List<String> sentences) {}
+
+  /** Where the uncertainty of one spot's Rf comes from. */
+  record Budget(String spot, String rf, List<BudgetRow> rows) {}
+
+  /** One source of uncertainty. */
+  record BudgetRow(String source, String contribution, String share) {}
+
+  /** A name and a value. */
+  record Fact(String name, String value) {}
+
+  static ReportContent of(RunRecord record, Sketch photo, Sketch strip) {
+    String title = String.valueOf(record.settings().getOrDefault("title", record.photo().file()));
+    return new ReportContent(
+        title,
+        record.photo().file(),
+        ResultText.overview(record),
+        record.warnings().stream().map(RunRecord.Warning::message).toList(),
+        photo,
+        strip,
+        record.lanes().stream().map(ReportContent::rows).toList(),
+        record.unknowns().stream()
+            .map(unknown -> new Answer(unknown.lane(), ResultText.answers(unknown)))
+            .toList(),
+        budgets(record),
+        facts(record),
+        settings(record.settings()));
+  }
+
+  private static LaneRows rows(RunRecord.Lane lane) {
+    return new LaneRows(
+        lane.name(),
+        lane.role(),
+        lane.reading(),
+        ResultText.front(lane),
+        lane.spots().stream()
+            .map(
+                spot ->
+                    new SpotRow(
+                        spot.number(),
+                        spot.colour(),
+                        Swatch.hex(spot.lab()),
+                        ResultText.distance(spot),
+                        ResultText.middle(spot),
+                        ResultText.rf(spot),
+                        ResultText.flags(spot)))
+            .toList());
+  }
+
+  private static List<Budget> budgets(RunRecord record) {
+    List<Budget> budgets = new ArrayList<>();
+    for (RunRecord.Lane lane : record.lanes()) {
+      for (RunRecord.Spot spot : lane.spots()) {
+        budgets.add(
+            new Budget(
+                "lane " + lane.name() + ", spot " + spot.number(),
+                ResultText.rf(spot),
+                spot.budget().stream()
+                    .map(
+                        line ->
+                            new BudgetRow(
+                                line.source(),
+                                Decimals.text(line.rfUncertainty(), 4),
+                                Decimals.text(100 * line.share(), 0) + " %"))
+                    .toList()));
+      }
+    }
+    return budgets;
+  }
+
+  private static List<Fact> facts(RunRecord record) {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact("Picture", record.photo().file()));
+    facts.add(
+        new Fact("Size", record.photo().widthPx() + " × " + record.photo().heightPx() + " pixels"));
+    facts.add(new Fact("SHA-256 of the picture", record.photo().sha256()));
+    facts.add(new Fact("Scale", ResultText.scale(record)));
+    facts.add(new Fact("Front", record.front().kind().replace('-', ' ')));
+    facts.add(new Fact("Measured by", record.tool().name() + " " + record.tool().version()));
+    return facts;
+  }
+
+  private static List<Fact> settings(Map<String, Object> settings) {
+    return settings.entrySet().stream()
+        .map(setting -> new Fact(words(setting.getKey()), String.valueOf(setting.getValue())))
+        .toList();
+  }
+
+  /** From "stripWidth" to "strip width". */
+  private static String words(String name) {
+    return name.replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,23 @@
+package wickmark.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import picocli.CommandLine;
+import wickmark.cli.measuring.StripMeasuring;
+
+/** The command line run in this process, with what it said. */
+record CommandLineRun(int exitCode, String out, String err) {
+  static CommandLineRun of(StripMeasuring measuring, Object... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine line = Wickmark.commandLine(measuring);
+    line.setOut(new PrintWriter(out));
+    line.setErr(new PrintWriter(err));
+    String[] texts = new String[arguments.length];
+    for (int i = 0; i < arguments.length; i++) {
+      texts[i] = arguments[i].toString();
+    }
+    int exitCode = line.execute(texts);
+    return new CommandLineRun(exitCode, out.toString(), err.toString());
+  }
+}

@@ -1,0 +1,52 @@
+package wickmark.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import wickmark.cli.example.ExampleFiles;
+import wickmark.cli.measuring.SampleStrip;
+
+class WickmarkTest {
+  @TempDir Path folder;
+
+  private static CommandLineRun run(Object... arguments) {
+    return CommandLineRun.of(SampleStrip.measuring(), arguments);
+  }
+
+  @Test
+  void printsItsVersionFromTheBuild() {
+    assertThat(run("--version").out().strip()).matches("wickmark \\d+\\.\\d+\\.\\d+.*");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"measure", "reproduce", "example"})
+  void everyCommandHasHelpAndVersion(String command) {
+    assertThat(run(command, "--help").out()).startsWith("Usage: wickmark " + command);
+    assertThat(run(command, "--version").out()).startsWith("wickmark ");
+  }
+
+  @Test
+  void withoutACommandItShowsWhatThereIs() {
+    assertThat(run().out()).contains("measure").contains("reproduce").contains("example");
+  }
+
+  @Test
+  void anUnknownCommandIsBadUsage() {
+    assertThat(run("mesure").exitCode()).isEqualTo(ExitCode.BAD_USAGE);
+  }
+
+  @Test
+  void writesTheExamplesAndDoesNotOverwriteThem() {
+    CommandLineRun first = run("example", folder);
+
+    assertThat(first.exitCode()).isEqualTo(ExitCode.DONE);
+    for (String name : ExampleFiles.names()) {
+      assertThat(folder.resolve(name)).isNotEmptyFile();
+      assertThat(run("example", folder).exitCode()).isEqualTo(ExitCode.BAD_USAGE);
+    }
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.measuring;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,200 @@
+package wickmark.cli.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import wickmark.cli.measuring.SampleStrip;
+import wickmark.core.record.RunRecord;
+
+class RecordJsonTest {
+  private static RunRecord sample() {
+    RunRecord bare = SampleStrip.record();
+    return RecordJson.rounded(
+        new RunRecord(
+            bare.format(),
+            new RunRecord.Tool("wickmark", "1.2.3"),
+            new RunRecord.Photo("strip.jpg", "0".repeat(64), 120, 200),
+            bare.settings(),
+            bare.scale(),
+            bare.strip(),
+            bare.baseline(),
+            bare.front(),
+            bare.lanes(),
+            bare.unknowns(),
+            bare.warnings()));
+  }
+
+  private static RunRecord withScale(RunRecord record, RunRecord.Scale scale) {
+    return new RunRecord(
+        record.format(),
+        record.tool(),
+        record.photo(),
+        record.settings(),
+        scale,
+        record.strip(),
+        record.baseline(),
+        record.front(),
+        record.lanes(),
+        record.unknowns(),
+        record.warnings());
+  }
+
+  @Nested
+  class Text {
+    @Test
+    void comesBackAsTheSameRecord() throws Exception {
+      assertThat(RecordJson.read(RecordJson.text(sample()), "record.json")).isEqualTo(sample());
+    }
+
+    @Test
+    void isTheSameEachTime() {
+      assertThat(RecordJson.text(sample())).isEqualTo(RecordJson.text(sample())).endsWith("}\n");
+    }
+
+    @Test
+    void roundsToWhatTheNumbersCarry() throws Exception {
+      JsonNode tree = new ObjectMapper().readTree(RecordJson.text(sample()));
+
+      assertThat(tree.at("/front/pathPx/1/1").asText()).isEqualTo("10.12");
+      assertThat(tree.at("/lanes/0/spots/0/rf").asText()).isEqualTo("0.72");
+      assertThat(tree.at("/lanes/2/spots/0/rf").asText()).isEqualTo("0.7204");
+    }
+
+    @Test
+    void writesWhatIsNotKnownAsNull() {
+      RunRecord.Scale unknown = new RunRecord.Scale("none", Double.NaN, null);
+
+      String text = RecordJson.text(RecordJson.rounded(withScale(sample(), unknown)));
+
+      assertThat(text).contains("\"millimetresPerPixel\" : null").doesNotContain("NaN");
+    }
+
+    @Test
+    void aNumberThatMustBeKnownIsADefectWhenItIsNot() {
+      RunRecord record = sample();
+      RunRecord.Baseline bad =
+          new RunRecord.Baseline(record.baseline().endsPx(), Double.POSITIVE_INFINITY);
+      RunRecord broken =
+          new RunRecord(
+              record.format(),
+              record.tool(),
+              record.photo(),
+              record.settings(),
+              record.scale(),
+              record.strip(),
+              bad,
+              record.front(),
+              record.lanes(),
+              record.unknowns(),
+              record.warnings());
+
+      assertThatThrownBy(() -> RecordJson.rounded(broken))
+          .isInstanceOf(IllegalStateException.class)
+          .hasMessageContaining("confidence");
+    }
+  }
+
+  @Nested
+  class Schema {
+    private final ObjectMapper mapper = new ObjectMapper();
+
+    @Test
+    void aRecordFitsIt() {
+      assertThat(
+              JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                  .getSchema(RecordSchema.text())
+                  .validate(RecordJson.text(sample()), InputFormat.JSON))
+          .isEmpty();
+    }
+
+    @Test
+    void aRecordWithoutItsFrontDoesNot() {
+      String text = RecordJson.text(sample()).replace("\"front\"", "\"back\"");
+
+      assertThat(
+              JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                  .getSchema(RecordSchema.text())
+                  .validate(text, InputFormat.JSON))
+          .isNotEmpty();
+    }
+
+    @Test
+    void everyFieldOfARecordStandsInIt() throws Exception {
+      JsonNode schema = mapper.readTree(RecordSchema.text());
+      List<String> missing = new ArrayList<>();
+
+      collectMissing(schema, schema, RecordJson.tree(sample()), "", missing);
+
+      assertThat(missing).isEmpty();
+    }
+
+    private void collectMissing(
+        JsonNode root, JsonNode schema, JsonNode value, String path, List<String> missing) {
+      JsonNode here =
+          schema.has("$ref") ? root.at(schema.get("$ref").asText().substring(1)) : schema;
+      if (value.isArray()) {
+        value.forEach(e -> collectMissing(root, here.path("items"), e, path + "[]", missing));
+      } else if (value.isObject() && !path.equals("/settings")) {
+        value
+            .properties()
+            .forEach(
+                field -> {
+                  String name = path + "/" + field.getKey();
+                  JsonNode described = here.path("properties").path(field.getKey());
+                  if (described.isMissingNode()) {
+                    missing.add(name);
+                  }
+                  collectMissing(root, described, field.getValue(), name, missing);
+                });
+      }
+    }
+  }
+
+  @Nested
+  class Reading {
+    private String refusalOf(String text) {
+      try {
+        RecordJson.read(text, "record.json");
+        return "";
+      } catch (UnreadableRecordException e) {
+        return e.getMessage();
+      }
+    }
+
+    @Test
+    void namesAnUnknownField() {
+      String text =
+          RecordJson.text(sample()).replaceFirst("\"tool\" :", "\"extra\" : 1, \"tool\" :");
+
+      assertThat(refusalOf(text)).contains("\"extra\"");
+    }
+
+    @Test
+    void refusesAnotherFormat() {
+      String text = RecordJson.text(sample()).replace("wickmark-record/1", "wickmark-record/7");
+
+      assertThat(refusalOf(text)).contains("wickmark-record/7").contains("wickmark-record/1");
+    }
+
+    @Test
+    void refusesWhatIsNoRecord() {
+      assertThat(refusalOf("{}")).contains("not a record");
+      assertThat(refusalOf("")).contains("not a record");
+      assertThat(refusalOf("[1, 2")).contains("damaged near line 1");
+    }
+
+    @Test
+    void refusesEndlessNesting() {
+      assertThat(refusalOf("{\"format\":" + "[".repeat(100_000))).contains("damaged");
+    }
+  }
+}

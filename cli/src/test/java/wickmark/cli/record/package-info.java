@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.record;
+
+import org.jspecify.annotations.NullMarked;

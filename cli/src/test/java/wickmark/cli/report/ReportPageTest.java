@@ -1,0 +1,92 @@
+package wickmark.cli.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Base64;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import wickmark.cli.measuring.SampleStrip;
+import wickmark.core.record.RunRecord;
+import wickmark.imaging.photo.Photo;
+
+class ReportPageTest {
+  private static String page(RunRecord record) {
+    Photo photo =
+        new Photo(
+            120, 200, new byte[3 * 120 * 200], Optional.empty(), OptionalDouble.empty(), false);
+    return ReportPage.html(
+        record,
+        photo,
+        SampleStrip.straightened(),
+        PictureFiles.png(SampleStrip.straightened().picture()));
+  }
+
+  private final String page = page(SampleStrip.record());
+
+  @Test
+  void reachesForNothingOutside() {
+    Matcher addresses =
+        Pattern.compile("(?:src=|href=|url\\()\\s*[\"']?([^\"')\\s>]+)").matcher(page);
+    int found = 0;
+    while (addresses.find()) {
+      found++;
+      assertThat(addresses.group(1)).startsWith("data:image/");
+    }
+    assertThat(found).isEqualTo(2);
+    assertThat(page).doesNotContain("<script").contains("default-src 'none'");
+  }
+
+  @Test
+  void itsPolicyNamesItsOwnStyleSheet() throws Exception {
+    String style = page.substring(page.indexOf("<style>") + 7, page.indexOf("</style>"));
+    byte[] hash =
+        MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8));
+
+    assertThat(page).contains("'sha256-" + Base64.getEncoder().encodeToString(hash) + "'");
+    assertThat(page).doesNotContain(" style=");
+  }
+
+  @Test
+  void warningsComeBeforeTheTable() {
+    assertThat(page.indexOf("The front is faint.")).isPositive().isLessThan(page.indexOf("<table"));
+  }
+
+  @Test
+  void holdsTableFindingsAndBudget() {
+    assertThat(page)
+        .contains("0.720 ± 0.004")
+        .contains("X is consistent with A and B.")
+        .contains("a mixture of at least 2")
+        .contains("place of the front");
+  }
+
+  /**
+   * The straightened picture has two pixels a millimetre and the baseline at 160: 54 mm is row 52.
+   */
+  @Test
+  void spotsLieWhereTheyWereMeasured() {
+    assertThat(page).contains("cx=\"30.0\" cy=\"52.0\"");
+  }
+
+  @Test
+  void textIsEscaped() {
+    assertThat(page(SampleStrip.record("<b>&\"'", "B", "X")))
+        .contains("&lt;b&gt;&amp;&quot;&#39;")
+        .doesNotContain("<b>");
+  }
+
+  @Test
+  void thePictureInItCarriesNoMetadata() {
+    Matcher jpeg = Pattern.compile("data:image/jpeg;base64,([^\"]+)").matcher(page);
+    assertThat(jpeg.find()).isTrue();
+    String bytes =
+        new String(Base64.getDecoder().decode(jpeg.group(1)), StandardCharsets.ISO_8859_1);
+
+    assertThat(bytes).startsWith("\u00ff\u00d8").doesNotContain("Exif").doesNotContain("http");
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.report;
+
+import org.jspecify.annotations.NullMarked;

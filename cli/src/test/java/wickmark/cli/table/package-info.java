@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.table;
+
+import org.jspecify.annotations.NullMarked;
