@@ -20,6 +20,9 @@ final class EdgeReading {
   /** Below this a reading is no more than a coincidence and is not given. */
   private static final double LEAST_CONFIDENCE = 0.1;
 
+  /** A pattern that is not seen once as a whole is no pattern; seen twice it is beyond chance. */
+  private static final double LEAST_PERIODS = 0.9;
+
   /** Marks scatter by less than this share of the pitch about their even spacing. */
   private static final double MOST_SCATTER = 0.1;
 
@@ -54,7 +57,7 @@ final class EdgeReading {
             * best.division().trust()
             * Math.min(1, (best.explained() - LEAST_EXPLAINED) / (SURE - LEAST_EXPLAINED))
             * Math.min(1, (best.explained() - second) / 0.2)
-            * Math.min(1, periods / 2)
+            * Math.max(0, Math.min(1, (periods - LEAST_PERIODS) / (2 - LEAST_PERIODS)))
             * Math.min(1, series.shownShare() / 0.6);
     boolean even = series.course().sigma() < MOST_SCATTER * series.middlePitch();
     return even && confidence >= LEAST_CONFIDENCE

@@ -28,8 +28,13 @@ final class RobustPolynomial {
     this.sigma = sigma;
   }
 
+  /** Returns the curve that has the same value everywhere. */
+  static RobustPolynomial constant(double value) {
+    return new RobustPolynomial(0, 1, new double[] {value}, 0);
+  }
+
   /**
-   * Fits y over x.
+   * Fits y over x, at least one point.
    *
    * @param floor least residual scale, in units of y, so that perfect data do not divide by zero
    */

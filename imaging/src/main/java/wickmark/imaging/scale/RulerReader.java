@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
 
@@ -49,8 +48,12 @@ public final class RulerReader {
     if (Math.min(plane.width(), plane.height()) > LEAST_SIDE) {
       collect(photo, plane.halved(), outlines, known, edges);
     }
-    edges.sort(Comparator.comparingDouble(RulerEdge::confidence).reversed());
-    return List.copyOf(edges);
+    List<RulerEdge> compared = EdgePairs.compared(edges);
+    compared.sort(
+        Comparator.comparingDouble(RulerEdge::confidence)
+            .thenComparingInt(edge -> edge.marks().size())
+            .reversed());
+    return List.copyOf(compared);
   }
 
   private static void collect(
@@ -59,18 +62,28 @@ public final class RulerReader {
       List<List<PhotoPoint>> outlines,
       List<CombTrace> known,
       List<RulerEdge> edges) {
-    int followed = 0;
+    int tried = 0;
     for (CombSeed seed : SeedGrouping.seeds(cells(plane, outlines))) {
       boolean longEnough = seed.uHigh() - seed.uLow() > LEAST_PITCHES * seed.pitchPx();
-      if (!longEnough || followed >= MOST_SEEDS || covered(known, seed.axis(), plane.factor())) {
+      if (!longEnough || tried >= MOST_SEEDS || covered(known, seed.axis(), plane.factor())) {
         continue;
       }
-      followed++;
-      CombTrace trace = follow(photo, plane, seed);
-      if (trace != null && !covered(known, trace.middle(), trace.reduction())) {
-        Optional<RulerEdge> edge = EdgeReading.read(trace);
-        edge.ifPresent(edges::add);
-        edge.ifPresent(e -> known.add(trace));
+      tried++;
+      RulerEdge best = null;
+      CombTrace followed = null;
+      for (CombTrace trace : follow(photo, plane, seed)) {
+        Optional<RulerEdge> edge =
+            covered(known, trace.middle(), trace.reduction())
+                ? Optional.empty()
+                : EdgeReading.read(trace);
+        if (edge.isPresent() && (best == null || edge.get().confidence() > best.confidence())) {
+          best = edge.get();
+          followed = trace;
+        }
+      }
+      if (best != null && followed != null) {
+        edges.add(best);
+        known.add(followed);
       }
     }
   }
@@ -86,11 +99,11 @@ public final class RulerReader {
     return cells;
   }
 
-  private static @Nullable CombTrace follow(Photo photo, Luminance coarse, CombSeed seed) {
+  private static List<CombTrace> follow(Photo photo, Luminance coarse, CombSeed seed) {
     boolean fine = seed.pitchPx() < FINE_PITCH && coarse.factor() > 1;
     return fine
-        ? CombTrace.follow(Luminance.lazy(photo, coarse.factor() / 2), seed.enlarged(2))
-        : CombTrace.follow(coarse, seed);
+        ? CombFollower.follow(Luminance.lazy(photo, coarse.factor() / 2), seed.enlarged(2))
+        : CombFollower.follow(coarse, seed);
   }
 
   private static boolean covered(List<CombTrace> known, CombSeed.Axis place, int factor) {

@@ -37,7 +37,7 @@ record ShortTickBand(RobustPolynomial middle, double width) {
     double[] middle = found.stream().mapToDouble(f -> f[1]).toArray();
     double[] width = found.stream().mapToDouble(f -> f[2]).toArray();
     if (u.length == 0) {
-      return new ShortTickBand(RobustPolynomial.fit(new double[1], new double[1], 0, 1), 0);
+      return new ShortTickBand(RobustPolynomial.constant(0), 0);
     }
     int degree = u.length < 4 ? 0 : u.length < 10 ? 1 : 2;
     return new ShortTickBand(

@@ -21,6 +21,9 @@ record TickSeries(List<Tick> ticks, RobustPolynomial course) {
   /** Drops what does not fit: marks off the course, and short runs beyond a gap. */
   static TickSeries of(List<Tick> walked) {
     List<Tick> kept = walked;
+    if (kept.size() < LEAST_RUN) {
+      return new TickSeries(List.of(), RobustPolynomial.constant(0));
+    }
     RobustPolynomial course = fit(kept);
     for (int round = 0; round < 3; round++) {
       List<Tick> next = new ArrayList<>();
