@@ -30,6 +30,12 @@ record DivisionFit(Division division, int phase, double explained, int side) {
         && Math.floorMod(phase - other.phase, other.division.period()) == 0;
   }
 
+  /** Tells whether the two give the marks different units, or the same pattern at other marks. */
+  boolean meansOtherNumbersThan(DivisionFit other) {
+    return division.unit() != other.division.unit()
+        || division == other.division && phase != other.phase;
+  }
+
   /** Returns every division and phase that the lengths allow. */
   static List<DivisionFit> all(TickLengths lengths, int side) {
     List<DivisionFit> fits = new ArrayList<>();

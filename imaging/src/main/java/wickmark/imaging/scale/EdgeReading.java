@@ -42,7 +42,7 @@ final class EdgeReading {
     DivisionFit best = fits.get(0);
     double second =
         fits.stream()
-            .filter(fit -> fit.division().unit() != best.division().unit())
+            .filter(best::meansOtherNumbersThan)
             .mapToDouble(DivisionFit::explained)
             .max()
             .orElse(0);
