@@ -23,8 +23,8 @@ final class CombFollower {
   /** Peaks this much sharper than valleys, as skewness, leave no doubt which are the marks. */
   private static final double CLEAR_SKEW = 0.6;
 
-  private final Luminance plane;
-  private final double[] range;
+  private Luminance plane;
+  private double[] range;
   private EdgeFrame frame;
   private double low;
   private double high;
@@ -49,10 +49,15 @@ final class CombFollower {
    * likelier first; nothing where the marks cannot be followed.
    */
   static List<CombTrace> follow(Luminance plane, CombSeed seed) {
-    return new CombFollower(plane, seed).follow();
+    return new CombFollower(plane, seed).follow(plane);
   }
 
-  private List<CombTrace> follow() {
+  /** The same, with the marks measured at last on a plane of half the reduction. */
+  static List<CombTrace> follow(Luminance plane, CombSeed seed, Luminance fine) {
+    return new CombFollower(plane, seed).follow(fine);
+  }
+
+  private List<CombTrace> follow(Luminance fine) {
     CombTrace trace = null;
     double skew = 0;
     EdgeBand band = null;
@@ -70,6 +75,9 @@ final class CombFollower {
       if (!last) {
         improve(trace, round < 2);
       }
+      if (round == ROUNDS - 2 && fine != plane) {
+        refine(fine);
+      }
     }
     CombTrace other = Math.abs(skew) < CLEAR_SKEW ? trace(band, -trace.sign()) : null;
     return other == null ? List.of(trace) : List.of(trace, other);
@@ -84,6 +92,17 @@ final class CombFollower {
     }
     return new CombTrace(
         band, series, ShortTickBand.of(band, series, sign), sign, plane.factor());
+  }
+
+  private void refine(Luminance fine) {
+    plane = fine;
+    frame = frame.enlarged(2);
+    range = inside(plane, frame.axis());
+    low = range[0];
+    high = range[1];
+    start *= 2;
+    pitch *= 2;
+    core *= 2;
   }
 
   /** After the first round the whole length of the picture is walked. */

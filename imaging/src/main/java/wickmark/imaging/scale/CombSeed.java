@@ -25,6 +25,10 @@ record CombSeed(
       return (py - y) * dx - (px - x) * dy;
     }
 
+    Axis enlarged(int by) {
+      return new Axis(x * by, y * by, dx, dy);
+    }
+
     double xAt(double u, double v) {
       return x + u * dx - v * dy;
     }
@@ -36,9 +40,8 @@ record CombSeed(
 
   /** Returns the same seed on a plane whose pixels are finer by a whole factor. */
   CombSeed enlarged(int by) {
-    Axis larger = new Axis(axis.x() * by, axis.y() * by, axis.dx(), axis.dy());
     return new CombSeed(
-        larger, uLow * by, uHigh * by, pitchPx * by, slant.stretched(by), weight);
+        axis.enlarged(by), uLow * by, uHigh * by, pitchPx * by, slant.stretched(by), weight);
   }
 
   /** Makes a seed of patches that belong together. */

@@ -116,6 +116,15 @@ final class RobustPolynomial {
     return new RobustPolynomial(middle * by, half * by, coefficients, sigma);
   }
 
+  /** Returns the curve with its values, too, larger by the factor. */
+  RobustPolynomial enlarged(double by) {
+    double[] larger = new double[coefficients.length];
+    for (int d = 0; d < larger.length; d++) {
+      larger[d] = coefficients[d] * by;
+    }
+    return new RobustPolynomial(middle * by, half * by, larger, sigma * by);
+  }
+
   double at(double x) {
     double t = (x - middle) / half;
     double value = 0;

@@ -12,8 +12,11 @@ public final class RulerReader {
   /** The search runs on a picture reduced to at most this many pixels. */
   private static final double SEARCH_PIXELS = 5.3e6;
 
-  /** Marks closer than this, in pixels, are measured at full size where there is one. */
+  /** Marks closer than this, in pixels, are measured at twice the size where there is one. */
   private static final double FINE_PITCH = 9;
+
+  /** Marks closer than this are followed there from the start. */
+  private static final double TIGHT_PITCH = 5.5;
 
   /** Groups of strokes followed at most: a picture full of texture must not take forever. */
   private static final int MOST_SEEDS = 12;
@@ -99,11 +102,14 @@ public final class RulerReader {
     return cells;
   }
 
-  private static List<CombTrace> follow(Photo photo, Luminance coarse, CombSeed seed) {
-    boolean fine = seed.pitchPx() < FINE_PITCH && coarse.factor() > 1;
-    return fine
-        ? CombFollower.follow(Luminance.lazy(photo, coarse.factor() / 2), seed.enlarged(2))
-        : CombFollower.follow(coarse, seed);
+  static List<CombTrace> follow(Photo photo, Luminance coarse, CombSeed seed) {
+    if (coarse.factor() == 1 || seed.pitchPx() > FINE_PITCH) {
+      return CombFollower.follow(coarse, seed);
+    }
+    Luminance fine = Luminance.lazy(photo, coarse.factor() / 2);
+    return seed.pitchPx() > TIGHT_PITCH
+        ? CombFollower.follow(coarse, seed, fine)
+        : CombFollower.follow(fine, seed.enlarged(2));
   }
 
   private static boolean covered(List<CombTrace> known, CombSeed.Axis place, int factor) {
