@@ -16,6 +16,9 @@ final class RobustPolynomial {
   private static final double MAD_TO_SIGMA = 1.4826;
   private static final int ROUNDS = 8;
 
+  /** Relative change of the residual scale below which nothing more is to be gained. */
+  private static final double SETTLED = 1e-3;
+
   private final double middle;
   private final double half;
   private final double[] coefficients;
@@ -56,7 +59,11 @@ final class RobustPolynomial {
         residuals[i] = Math.abs(y[i] - next.at(x[i]));
       }
       double scale = Math.max(floor, MAD_TO_SIGMA * median(residuals));
+      boolean settled = round > 0 && Math.abs(scale - fit.sigma) < SETTLED * scale;
       fit = new RobustPolynomial(middle, half, solved, scale);
+      if (settled) {
+        break;
+      }
       for (int i = 0; i < n; i++) {
         double t = residuals[i] / (TUKEY * scale);
         weights[i] = t < 1 ? (1 - t * t) * (1 - t * t) : 0;

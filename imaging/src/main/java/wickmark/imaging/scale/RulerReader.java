@@ -51,6 +51,10 @@ public final class RulerReader {
     if (Math.min(plane.width(), plane.height()) > LEAST_SIDE) {
       collect(photo, plane.halved(), outlines, known, edges);
     }
+    // Marks too close for the first search, as of a ruler far from the camera.
+    if (edges.isEmpty() && factor > 1) {
+      collect(photo, Luminance.reduced(photo, factor / 2), outlines, known, edges);
+    }
     List<RulerEdge> compared = EdgePairs.compared(edges);
     compared.sort(
         Comparator.comparingDouble(RulerEdge::confidence)
