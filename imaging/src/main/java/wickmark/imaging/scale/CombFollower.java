@@ -87,7 +87,7 @@ final class CombFollower {
     TickProfile dark = band.profile((int) -core, (int) core, pitch);
     TickProfile profile = sign > 0 ? dark : dark.inverted();
     TickSeries series = TickSeries.of(new TickWalk(profile, low, high).from(start, pitch));
-    if (series.ticks().size() < LEAST_TICKS) {
+    if (series.ticks().size() < LEAST_TICKS || !series.dense()) {
       return null;
     }
     return new CombTrace(

@@ -10,7 +10,7 @@ package wickmark.imaging.scale;
  * @param reduction photo pixels per level pixel
  */
 record CombTrace(
-    EdgeBand band, TickSeries series, ShortTickBand shortTicks, double sign, int reduction) {
+    EdgeBand band, TickSeries series, ShortTickBand shortTicks, double sign, double reduction) {
   /** Strokes this near to the marks, in pitches, belong to the same edge. */
   private static final double BESIDE = 5;
 

@@ -67,7 +67,7 @@ final class EdgeReading {
 
   private static RulerEdge edge(
       CombTrace trace, TickSeries series, GraduationUnit unit, double confidence) {
-    int factor = trace.reduction();
+    double factor = trace.reduction();
     double sigma = series.course().sigma() * factor;
     EdgeFrame frame = trace.band().frame();
     List<Graduation> marks = new ArrayList<>();

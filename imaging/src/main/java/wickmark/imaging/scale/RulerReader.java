@@ -12,6 +12,12 @@ public final class RulerReader {
   /** The search runs on a picture reduced to at most this many pixels. */
   private static final double SEARCH_PIXELS = 5.3e6;
 
+  /** Confidence of an edge that makes a further search needless. */
+  private static final double SURE = 0.5;
+
+  /** A small picture is not enlarged beyond this many pixels. */
+  private static final double MOST_PIXELS = 9e6;
+
   /** Marks closer than this, in pixels, are measured at twice the size where there is one. */
   private static final double FINE_PITCH = 9;
 
@@ -52,8 +58,12 @@ public final class RulerReader {
       collect(photo, plane.halved(), outlines, known, edges);
     }
     // Marks too close for the first search, as of a ruler far from the camera.
-    if (edges.isEmpty() && factor > 1) {
-      collect(photo, Luminance.reduced(photo, factor / 2), outlines, known, edges);
+    boolean small = 4.0 * photo.widthPx() * photo.heightPx() < MOST_PIXELS;
+    boolean sure = edges.stream().anyMatch(edge -> edge.confidence() >= SURE);
+    if (!sure && (factor > 1 || small)) {
+      known.clear();
+      Luminance finer = factor > 1 ? Luminance.reduced(photo, factor / 2) : plane.doubled();
+      collect(photo, finer, outlines, known, edges);
     }
     List<RulerEdge> compared = EdgePairs.compared(edges);
     compared.sort(
@@ -107,20 +117,20 @@ public final class RulerReader {
   }
 
   static List<CombTrace> follow(Photo photo, Luminance coarse, CombSeed seed) {
-    if (coarse.factor() == 1 || seed.pitchPx() > FINE_PITCH) {
+    if (coarse.factor() <= 1 || seed.pitchPx() > FINE_PITCH) {
       return CombFollower.follow(coarse, seed);
     }
-    Luminance fine = Luminance.lazy(photo, coarse.factor() / 2);
+    Luminance fine = Luminance.lazy(photo, (int) coarse.factor() / 2);
     return seed.pitchPx() > TIGHT_PITCH
         ? CombFollower.follow(coarse, seed, fine)
         : CombFollower.follow(fine, seed.enlarged(2));
   }
 
-  private static boolean covered(List<CombTrace> known, CombSeed.Axis place, int factor) {
+  private static boolean covered(List<CombTrace> known, CombSeed.Axis place, double factor) {
     return known.stream()
         .anyMatch(
             trace -> {
-              double scale = (double) factor / trace.reduction();
+              double scale = factor / trace.reduction();
               return trace.covers(place.x() * scale, place.y() * scale);
             });
   }

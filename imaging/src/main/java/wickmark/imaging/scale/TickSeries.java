@@ -100,6 +100,15 @@ record TickSeries(List<Tick> ticks, RobustPolynomial course) {
     return pitchAt((first() + last()) / 2);
   }
 
+  /** Tells whether most marks have their next neighbour: if not, the pitch is a wrong one. */
+  boolean dense() {
+    int next = 0;
+    for (int i = 1; i < ticks.size(); i++) {
+      next += ticks.get(i).index() - ticks.get(i - 1).index() == 1 ? 1 : 0;
+    }
+    return 3 * next >= 2 * (ticks.size() - 1);
+  }
+
   double shownShare() {
     return ticks.size() / (double) (last() - first() + 1);
   }
