@@ -60,7 +60,18 @@ final class EdgePairs {
     double dx = b.marks().get(near).at().x() - from.at().x();
     double dy = b.marks().get(near).at().y() - from.at().y();
     double apartMm = Math.sqrt(dx * dx + dy * dy) * scaleAt(a, a.marks().size() / 2);
-    return turn < Math.sin(MOST_TURN) && apartMm < WIDEST;
+    return turn < StrictMath.sin(MOST_TURN)
+        && apartMm < WIDEST
+        && overlaps(a, b)
+        && overlaps(b, a);
+  }
+
+  /** Beside each other, not one behind the other, where perspective makes other scales. */
+  private static boolean overlaps(RulerEdge a, RulerEdge b) {
+    boolean shorter = b.marks().size() * b.millimetresPerMark()
+        < a.marks().size() * a.millimetresPerMark();
+    int near = nearest(a, b);
+    return !shorter || near > AROUND / 2 && near < a.marks().size() - 1 - AROUND / 2;
   }
 
   private static double[] direction(RulerEdge edge) {

@@ -9,16 +9,21 @@ import wickmark.imaging.photo.PhotoPoint;
 /** Tells the unit of a followed edge by the lengths of its marks, and checks their numbers by it. */
 final class EdgeReading {
   /** Least share of the lengths' variation that a division must explain to be believed at all. */
-  private static final double LEAST_EXPLAINED = 0.4;
+  private static final double LEAST_EXPLAINED = 0.3;
 
-  /** Share from which nothing is in doubt any more. */
-  private static final double SURE = 0.75;
+  /**
+   * Share from which nothing is in doubt any more: that much, and this much over the number of
+   * periods seen, for a pattern that comes back again and again may be blurred.
+   */
+  private static final double SURE = 0.4;
+
+  private static final double SURE_OF_ONE_PERIOD = 0.7;
 
   /** Confidence left where the pattern may as well be that of tenths of an inch. */
   private static final double AMBIGUOUS = 0.4;
 
   /** Below this a reading is no more than a coincidence and is not given. */
-  private static final double LEAST_CONFIDENCE = 0.1;
+  private static final double LEAST_CONFIDENCE = 0.25;
 
   /** A pattern that is not seen once as a whole is no pattern; seen twice it is beyond chance. */
   private static final double LEAST_PERIODS = 0.9;
@@ -52,10 +57,11 @@ final class EdgeReading {
     }
     double periods = (series.last() - series.first()) / (double) best.division().period();
     double reach = best.longest(TickLengths.measure(trace, series.ticks(), best.side()));
+    double sure = SURE + SURE_OF_ONE_PERIOD / Math.max(1, periods);
     double confidence =
         (reach < best.division().leastReach() ? AMBIGUOUS : 1)
             * best.division().trust()
-            * Math.min(1, (best.explained() - LEAST_EXPLAINED) / (SURE - LEAST_EXPLAINED))
+            * Math.min(1, (best.explained() - LEAST_EXPLAINED) / (sure - LEAST_EXPLAINED))
             * Math.min(1, (best.explained() - second) / 0.2)
             * Math.max(0, Math.min(1, (periods - LEAST_PERIODS) / (2 - LEAST_PERIODS)))
             * Math.min(1, series.shownShare() / 0.6);
