@@ -2,11 +2,17 @@ package wickmark.imaging.scale;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Follows the marks of an edge from a seed to both ends and finds their exact places. */
 final class CombFollower {
-  private static final int ROUNDS = 4;
+  private static final int ROUNDS = 3;
+
+  /** Rounds in which the lean is still looked for in wide steps. */
+  private static final int COARSE_ROUNDS = 2;
+
   private static final int LEAST_TICKS = 8;
 
   /** Rows kept to both sides of the marks while following, and at last, in pitches. */
@@ -14,7 +20,9 @@ final class CombFollower {
 
   private static final double WIDE = 9;
 
-  /** Longest marks reach this far from the middle of the short ones, in lengths of the short ones. */
+  /**
+   * Longest marks reach this far from the middle of the short ones, in lengths of the short ones.
+   */
   private static final double LONGEST = 3;
 
   /** Part of the short marks' length that is used to find them, about their middle. */
@@ -31,6 +39,7 @@ final class CombFollower {
   private double start;
   private double pitch;
   private double core;
+  private double longest;
 
   private CombFollower(Luminance plane, CombSeed seed) {
     this.plane = plane;
@@ -58,29 +67,37 @@ final class CombFollower {
   }
 
   private List<CombTrace> follow(Luminance fine) {
-    CombTrace trace = null;
-    double skew = 0;
-    EdgeBand band = null;
     for (int round = 0; round < ROUNDS; round++) {
-      boolean last = round == ROUNDS - 1;
-      double longest = trace == null ? 0 : LONGEST * trace.shortTicks().width();
-      int reach = (int) Math.ceil(last ? Math.max(WIDE * pitch, longest) : NARROW * pitch);
-      band = EdgeBand.sample(plane, frame, low, high, reach);
-      skew =
-          band.profile((int) -core, (int) core, pitch).skewness(start - 8 * pitch, start + 8 * pitch);
-      trace = trace(band, skew >= 0 ? 1 : -1);
+      int reach = (int) Math.ceil(NARROW * pitch);
+      EdgeBand band = EdgeBand.sample(plane, frame, low, high, reach);
+      CombTrace trace = trace(band, skewness(band) >= 0 ? 1 : -1);
       if (trace == null) {
         return List.of();
       }
-      if (!last) {
-        improve(trace, round < 2);
-      }
-      if (round == ROUNDS - 2 && fine != plane) {
-        refine(fine);
-      }
+      improve(trace, round < COARSE_ROUNDS);
+      longest = LONGEST * trace.shortTicks().width();
     }
-    CombTrace other = Math.abs(skew) < CLEAR_SKEW ? trace(band, -trace.sign()) : null;
-    return other == null ? List.of(trace) : List.of(trace, other);
+    if (fine != plane) {
+      refine(fine);
+    }
+    return measured();
+  }
+
+  /** Takes the last, wider band, in which the marks' lengths can be seen too. */
+  private List<CombTrace> measured() {
+    int reach = (int) Math.ceil(Math.max(WIDE * pitch, longest));
+    EdgeBand band = EdgeBand.sample(plane, frame, low, high, reach);
+    double skew = skewness(band);
+    double likelier = skew >= 0 ? 1 : -1;
+    CombTrace first = trace(band, likelier);
+    CombTrace other = Math.abs(skew) < CLEAR_SKEW ? trace(band, -likelier) : null;
+    return Stream.of(first, other).filter(Objects::nonNull).toList();
+  }
+
+  /** Above 0 where dark strokes are narrower than the light between them. */
+  private double skewness(EdgeBand band) {
+    return band.profile((int) -core, (int) core, pitch)
+        .skewness(start - 8 * pitch, start + 8 * pitch);
   }
 
   private @Nullable CombTrace trace(EdgeBand band, double sign) {
@@ -90,8 +107,7 @@ final class CombFollower {
     if (series.ticks().size() < LEAST_TICKS || !series.dense()) {
       return null;
     }
-    return new CombTrace(
-        band, series, ShortTickBand.of(band, series, sign), sign, plane.factor());
+    return new CombTrace(band, series, ShortTickBand.of(band, series, sign), sign, plane.factor());
   }
 
   private void refine(Luminance fine) {
@@ -103,6 +119,7 @@ final class CombFollower {
     start *= 2;
     pitch *= 2;
     core *= 2;
+    longest *= 2;
   }
 
   /** After the first round the whole length of the picture is walked. */
@@ -168,7 +185,9 @@ final class CombFollower {
   private static double[] inside(Luminance plane, CombSeed.Axis axis) {
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.POSITIVE_INFINITY;
-    double[][] limits = {{axis.x(), axis.dx(), plane.width()}, {axis.y(), axis.dy(), plane.height()}};
+    double[][] limits = {
+      {axis.x(), axis.dx(), plane.width()}, {axis.y(), axis.dy(), plane.height()}
+    };
     for (double[] limit : limits) {
       if (Math.abs(limit[1]) > 1e-9) {
         double a = (1 - limit[0]) / limit[1];

@@ -79,8 +79,7 @@ final class EdgeBand {
   /** Returns how much darker the place is than the places half a pitch to both sides. */
   double contrast(double u, int v, double pitch) {
     double side = Math.max(0.5, 0.12 * pitch);
-    double background =
-        (mean(u - pitch / 2, v, side) + mean(u + pitch / 2, v, side)) / 2;
+    double background = (mean(u - pitch / 2, v, side) + mean(u + pitch / 2, v, side)) / 2;
     return background - mean(u, v, 0.5);
   }
 

@@ -34,7 +34,7 @@ final class EdgePairs {
     for (RulerEdge edge : edges) {
       double confidence = edge.confidence();
       for (RulerEdge other : edges) {
-        if (other != edge && other.unit() != edge.unit() && beside(edge, other)) {
+        if (other.unit() != edge.unit() && beside(edge, other)) {
           double ratio = scaleBeside(edge, other) / scaleBeside(other, edge);
           double apart = Math.abs(StrictMath.log(ratio));
           if (apart < SAME_SCALE) {
@@ -60,18 +60,15 @@ final class EdgePairs {
     double dx = b.marks().get(near).at().x() - from.at().x();
     double dy = b.marks().get(near).at().y() - from.at().y();
     double apartMm = Math.sqrt(dx * dx + dy * dy) * scaleAt(a, a.marks().size() / 2);
-    return turn < StrictMath.sin(MOST_TURN)
-        && apartMm < WIDEST
-        && overlaps(a, b)
-        && overlaps(b, a);
+    return turn < StrictMath.sin(MOST_TURN) && apartMm < WIDEST && overlaps(a, b) && overlaps(b, a);
   }
 
   /** Beside each other, not one behind the other, where perspective makes other scales. */
   private static boolean overlaps(RulerEdge a, RulerEdge b) {
-    boolean shorter = b.marks().size() * b.millimetresPerMark()
-        < a.marks().size() * a.millimetresPerMark();
+    boolean shorter =
+        b.marks().size() * b.millimetresPerMark() < a.marks().size() * a.millimetresPerMark();
     int near = nearest(a, b);
-    return !shorter || near > AROUND / 2 && near < a.marks().size() - 1 - AROUND / 2;
+    return !shorter || (near > AROUND / 2 && near < a.marks().size() - 1 - AROUND / 2);
   }
 
   private static double[] direction(RulerEdge edge) {
@@ -101,8 +98,9 @@ final class EdgePairs {
 
   /** Returns the edge's millimetres per photo pixel at that end of the pair that both share. */
   private static double scaleBeside(RulerEdge edge, RulerEdge other) {
-    boolean longer = edge.marks().size() * edge.millimetresPerMark()
-        > other.marks().size() * other.millimetresPerMark();
+    boolean longer =
+        edge.marks().size() * edge.millimetresPerMark()
+            > other.marks().size() * other.millimetresPerMark();
     return scaleAt(edge, longer ? nearest(edge, other) : edge.marks().size() / 2);
   }
 
@@ -111,8 +109,6 @@ final class EdgePairs {
     Graduation high = edge.marks().get(Math.min(edge.marks().size() - 1, number + AROUND));
     double dx = high.at().x() - low.at().x();
     double dy = high.at().y() - low.at().y();
-    return (high.index() - low.index())
-        * edge.millimetresPerMark()
-        / Math.sqrt(dx * dx + dy * dy);
+    return (high.index() - low.index()) * edge.millimetresPerMark() / Math.sqrt(dx * dx + dy * dy);
   }
 }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import wickmark.imaging.photo.PhotoPoint;
 
-/** Tells the unit of a followed edge by the lengths of its marks, and checks their numbers by it. */
+/**
+ * Tells the unit of a followed edge by the lengths of its marks, and checks their numbers by it.
+ */
 final class EdgeReading {
   /** Least share of the lengths' variation that a division must explain to be believed at all. */
   private static final double LEAST_EXPLAINED = 0.3;
@@ -78,8 +80,7 @@ final class EdgeReading {
     EdgeFrame frame = trace.band().frame();
     List<Graduation> marks = new ArrayList<>();
     for (Tick tick : series.ticks()) {
-      PhotoPoint at =
-          new PhotoPoint(frame.x(tick.u(), 0) * factor, frame.y(tick.u(), 0) * factor);
+      PhotoPoint at = new PhotoPoint(frame.x(tick.u(), 0) * factor, frame.y(tick.u(), 0) * factor);
       marks.add(new Graduation(tick.index(), at, sigma));
     }
     return new RulerEdge(marks, unit, confidence, sigma, series.shownShare());

@@ -2,9 +2,7 @@ package wickmark.imaging.scale;
 
 import wickmark.imaging.photo.Photo;
 
-/**
- * A grey view of a photo, 0 to 255, reduced by a whole factor with box averages.
- */
+/** A grey view of a photo, 0 to 255, reduced by a whole factor with box averages. */
 final class Luminance {
   private final Photo photo;
   private final double factor;

@@ -112,8 +112,7 @@ final class PeriodicTexture {
     return tensor;
   }
 
-  private @Nullable PeriodicCell periodicity(
-      int column, int row, double angle) {
+  private @Nullable PeriodicCell periodicity(int column, int row, double angle) {
     double x = (column + 0.5) * BLOCK;
     double y = (row + 0.5) * BLOCK;
     double dx = StrictMath.cos(angle);

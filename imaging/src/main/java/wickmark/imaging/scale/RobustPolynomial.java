@@ -14,7 +14,7 @@ import org.apache.commons.math3.linear.SingularMatrixException;
 final class RobustPolynomial {
   private static final double TUKEY = 4.685;
   private static final double MAD_TO_SIGMA = 1.4826;
-  private static final int ROUNDS = 8;
+  private static final int ROUNDS = 20;
 
   /** Relative change of the residual scale below which nothing more is to be gained. */
   private static final double SETTLED = 1e-3;
@@ -58,18 +58,22 @@ final class RobustPolynomial {
       for (int i = 0; i < n; i++) {
         residuals[i] = Math.abs(y[i] - next.at(x[i]));
       }
-      double scale = Math.max(floor, MAD_TO_SIGMA * median(residuals));
+      double scale = Math.max(floor, MAD_TO_SIGMA * median(residuals.clone()));
       boolean settled = round > 0 && Math.abs(scale - fit.sigma) < SETTLED * scale;
       fit = new RobustPolynomial(middle, half, solved, scale);
       if (settled) {
         break;
       }
       for (int i = 0; i < n; i++) {
-        double t = residuals[i] / (TUKEY * scale);
-        weights[i] = t < 1 ? (1 - t * t) * (1 - t * t) : 0;
+        weights[i] = biweight(residuals[i], scale);
       }
     }
     return fit;
+  }
+
+  private static double biweight(double residual, double scale) {
+    double t = residual / (TUKEY * scale);
+    return t < 1 ? (1 - t * t) * (1 - t * t) : 0;
   }
 
   private static double[] solve(

@@ -42,7 +42,8 @@ record TickLengths(int[] indices, double[] lengths) {
     int end = 0;
     int below = 0;
     for (int step = 0; below < patience && Math.abs(start + side * step) < band.reach(); step++) {
-      double contrast = finite(band.clearerContrast(tick.u(), start + side * step, pitch, trace.sign()));
+      double contrast =
+          finite(band.clearerContrast(tick.u(), start + side * step, pitch, trace.sign()));
       if (contrast >= level && level > 0) {
         end = step;
         below = 0;

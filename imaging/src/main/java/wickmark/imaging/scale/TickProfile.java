@@ -62,7 +62,9 @@ final class TickProfile {
     return values[i] + (t - i) * (values[i + 1] - values[i]);
   }
 
-  /** Returns the place of the highest peak within u - reach to u + reach, or NaN if there is none. */
+  /**
+   * Returns the place of the highest peak within u - reach to u + reach, or NaN if there is none.
+   */
   double peakNear(double u, double reach) {
     int from = Math.max(1, (int) Math.ceil(u - reach - uLow));
     int to = Math.min(values.length - 2, (int) Math.floor(u + reach - uLow));
