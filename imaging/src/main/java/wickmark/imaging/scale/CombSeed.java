@@ -15,7 +15,9 @@ import java.util.List;
 record CombSeed(
     Axis axis, double uLow, double uHigh, double pitchPx, RobustPolynomial slant, double weight) {
 
-  /** A straight line with a zero and a direction; v grows to the right of the direction (y down). */
+  /**
+   * A straight line with a zero and a direction; v grows to the right of the direction (y down).
+   */
   record Axis(double x, double y, double dx, double dy) {
     double u(double px, double py) {
       return (px - x) * dx + (py - y) * dy;
@@ -23,6 +25,10 @@ record CombSeed(
 
     double v(double px, double py) {
       return (py - y) * dx - (px - x) * dy;
+    }
+
+    Axis enlarged(int by) {
+      return new Axis(x * by, y * by, dx, dy);
     }
 
     double xAt(double u, double v) {
@@ -36,9 +42,8 @@ record CombSeed(
 
   /** Returns the same seed on a plane whose pixels are finer by a whole factor. */
   CombSeed enlarged(int by) {
-    Axis larger = new Axis(axis.x() * by, axis.y() * by, axis.dx(), axis.dy());
     return new CombSeed(
-        larger, uLow * by, uHigh * by, pitchPx * by, slant.stretched(by), weight);
+        axis.enlarged(by), uLow * by, uHigh * by, pitchPx * by, slant.stretched(by), weight);
   }
 
   /** Makes a seed of patches that belong together. */
@@ -46,8 +51,7 @@ record CombSeed(
     double mx = cells.stream().mapToDouble(PeriodicCell::x).average().orElse(0);
     double my = cells.stream().mapToDouble(PeriodicCell::y).average().orElse(0);
     double direction = direction(cells, mx, my);
-    Axis axis =
-        new Axis(mx, my, StrictMath.cos(direction), StrictMath.sin(direction));
+    Axis axis = new Axis(mx, my, StrictMath.cos(direction), StrictMath.sin(direction));
     int n = cells.size();
     double[] u = new double[n];
     double[] lean = new double[n];

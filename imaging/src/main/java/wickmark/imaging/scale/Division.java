@@ -53,7 +53,9 @@ enum Division {
     this.trust = trust;
   }
 
-  /** Returns 0 for the shortest marks of the division, more for longer ones; k from 0 to period-1. */
+  /**
+   * Returns 0 for the shortest marks of the division, more for longer ones; k from 0 to period-1.
+   */
   abstract int rank(int k);
 
   GraduationUnit unit() {

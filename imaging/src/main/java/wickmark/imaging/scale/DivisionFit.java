@@ -30,6 +30,12 @@ record DivisionFit(Division division, int phase, double explained, int side) {
         && Math.floorMod(phase - other.phase, other.division.period()) == 0;
   }
 
+  /** Tells whether the two give the marks different units, or the same pattern at other marks. */
+  boolean meansOtherNumbersThan(DivisionFit other) {
+    return division.unit() != other.division.unit()
+        || (division == other.division && phase != other.phase);
+  }
+
   /** Returns every division and phase that the lengths allow. */
   static List<DivisionFit> all(TickLengths lengths, int side) {
     List<DivisionFit> fits = new ArrayList<>();
@@ -67,7 +73,7 @@ record DivisionFit(Division division, int phase, double explained, int side) {
     double left = 0;
     for (int r = 0; r < ranks.size(); r++) {
       double[] own = array(ranks.get(r));
-      if (own.length == 0 || r > 0 && !apart(array(ranks.get(r - 1)), own)) {
+      if (own.length == 0 || (r > 0 && !apart(array(ranks.get(r - 1)), own))) {
         return 0;
       }
       double median = RobustPolynomial.median(own);
@@ -82,7 +88,8 @@ record DivisionFit(Division division, int phase, double explained, int side) {
   private static boolean apart(double[] lower, double[] upper) {
     double low = RobustPolynomial.median(lower);
     double high = RobustPolynomial.median(upper);
-    boolean overlap = upper[(upper.length - 1) / 4] <= lower[lower.length - 1 - (lower.length - 1) / 4];
+    boolean overlap =
+        upper[(upper.length - 1) / 4] <= lower[lower.length - 1 - (lower.length - 1) / 4];
     return !overlap && high - low > LEAST_STEP * Math.max(low, SHORTEST);
   }
 

@@ -79,9 +79,19 @@ final class EdgeBand {
   /** Returns how much darker the place is than the places half a pitch to both sides. */
   double contrast(double u, int v, double pitch) {
     double side = Math.max(0.5, 0.12 * pitch);
-    double background =
-        (mean(u - pitch / 2, v, side) + mean(u + pitch / 2, v, side)) / 2;
+    double background = (mean(u - pitch / 2, v, side) + mean(u + pitch / 2, v, side)) / 2;
     return background - mean(u, v, 0.5);
+  }
+
+  /**
+   * Returns how much darker (sign 1) or lighter (sign -1) the place is than the clearer one of its
+   * two sides: a figure printed close beside a long mark must not hide it.
+   */
+  double clearerContrast(double u, int v, double pitch, double sign) {
+    double side = Math.max(0.5, 0.12 * pitch);
+    double left = sign * mean(u - pitch / 2, v, side);
+    double right = sign * mean(u + pitch / 2, v, side);
+    return Math.max(left, right) - sign * mean(u, v, 0.5);
   }
 
   /** Returns the profile over the rows from vLow to vHigh, local brightness taken off each row. */

@@ -9,6 +9,11 @@ package wickmark.imaging.scale;
  * @param slant lean of the marks, over u: pixels along the axis per pixel square to it
  */
 record EdgeFrame(CombSeed.Axis axis, RobustPolynomial middle, RobustPolynomial slant) {
+  /** Returns the same frame on a plane whose pixels are finer by a whole factor. */
+  EdgeFrame enlarged(int by) {
+    return new EdgeFrame(axis.enlarged(by), middle.enlarged(by), slant.stretched(by));
+  }
+
   double x(double u, double v) {
     return axis.xAt(u + slant.at(u) * v, middle.at(u) + v);
   }

@@ -2,21 +2,19 @@ package wickmark.imaging.scale;
 
 import wickmark.imaging.photo.Photo;
 
-/**
- * A grey view of a photo, 0 to 255, reduced by a whole factor with box averages.
- */
+/** A grey view of a photo, 0 to 255, reduced by a whole factor with box averages. */
 final class Luminance {
   private final Photo photo;
-  private final int factor;
+  private final double factor;
   private final int width;
   private final int height;
   private final float[] plane;
 
-  private Luminance(Photo photo, int factor, float[] plane) {
+  private Luminance(Photo photo, double factor, float[] plane) {
     this.photo = photo;
     this.factor = factor;
-    this.width = photo.widthPx() / factor;
-    this.height = photo.heightPx() / factor;
+    this.width = (int) (photo.widthPx() / factor);
+    this.height = (int) (photo.heightPx() / factor);
     this.plane = plane;
   }
 
@@ -36,6 +34,17 @@ final class Luminance {
       }
     }
     return new Luminance(photo, factor, plane);
+  }
+
+  /** Returns this view enlarged by two, values between pixels being interpolated. */
+  Luminance doubled() {
+    float[] twice = new float[4 * width * height];
+    for (int y = 0; y < 2 * height; y++) {
+      for (int x = 0; x < 2 * width; x++) {
+        twice[2 * y * width + x] = (float) at((x + 0.5) / 2, (y + 0.5) / 2);
+      }
+    }
+    return new Luminance(photo, factor / 2, twice);
   }
 
   /** Returns this view, which must be in memory, reduced by two once more. */
@@ -63,7 +72,8 @@ final class Luminance {
     return sum / (4f * factor * factor);
   }
 
-  int factor() {
+  /** Returns the photo pixels per pixel of this view. */
+  double factor() {
     return factor;
   }
 
@@ -76,7 +86,7 @@ final class Luminance {
   }
 
   float pixel(int x, int y) {
-    return plane.length > 0 ? plane[y * width + x] : box(photo, x, y, factor);
+    return plane.length > 0 ? plane[y * width + x] : box(photo, x, y, (int) factor);
   }
 
   /** Returns the value at a place between pixels (bilinear); outside, that of the nearest edge. */

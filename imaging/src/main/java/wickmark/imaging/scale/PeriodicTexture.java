@@ -2,6 +2,7 @@ package wickmark.imaging.scale;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Looks all over a picture for patches of parallel, evenly spaced strokes: the structure tensor
@@ -37,34 +38,57 @@ final class PeriodicTexture {
     this.rows = plane.height() / BLOCK;
   }
 
+  /** Returns the patches; every other block is looked at first, then the neighbours of finds. */
   List<PeriodicCell> cells() {
     double[][] tensor = tensors();
+    @Nullable PeriodicCell[] grid = new PeriodicCell[columns * rows];
+    for (int r = 1; r < rows - 1; r++) {
+      for (int c = 1 + r % 2; c < columns - 1; c += 2) {
+        grid[r * columns + c] = cell(tensor, c, r);
+      }
+    }
     List<PeriodicCell> found = new ArrayList<>();
     for (int r = 1; r < rows - 1; r++) {
       for (int c = 1; c < columns - 1; c++) {
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
-        for (int j = r - 1; j <= r + 1; j++) {
-          for (int i = c - 1; i <= c + 1; i++) {
-            int at = j * columns + i;
-            xx += tensor[0][at];
-            xy += tensor[1][at];
-            yy += tensor[2][at];
-          }
+        int at = r * columns + c;
+        PeriodicCell cell = grid[at];
+        if ((c + r) % 2 == 0 && hasNeighbour(grid, at)) {
+          cell = cell(tensor, c, r);
         }
-        double trace = xx + yy;
-        double spread = Math.sqrt((xx - yy) * (xx - yy) + 4 * xy * xy);
-        if (trace > LEAST_GRADIENT * 9 * BLOCK * BLOCK && spread > LEAST_COHERENCE * trace) {
-          double angle = 0.5 * StrictMath.atan2(2 * xy, xx - yy);
-          PeriodicCell cell = periodicity(c, r, angle < 0 ? angle + Math.PI : angle);
-          if (cell != null) {
-            found.add(cell);
-          }
+        if (cell != null) {
+          found.add(cell);
         }
       }
     }
     return found;
+  }
+
+  private boolean hasNeighbour(@Nullable PeriodicCell[] grid, int at) {
+    return grid[at - 1] != null
+        || grid[at + 1] != null
+        || grid[at - columns] != null
+        || grid[at + columns] != null;
+  }
+
+  private @Nullable PeriodicCell cell(double[][] tensor, int column, int row) {
+    double xx = 0;
+    double xy = 0;
+    double yy = 0;
+    for (int j = row - 1; j <= row + 1; j++) {
+      for (int i = column - 1; i <= column + 1; i++) {
+        int at = j * columns + i;
+        xx += tensor[0][at];
+        xy += tensor[1][at];
+        yy += tensor[2][at];
+      }
+    }
+    double trace = xx + yy;
+    double spread = Math.sqrt((xx - yy) * (xx - yy) + 4 * xy * xy);
+    if (trace <= LEAST_GRADIENT * 9 * BLOCK * BLOCK || spread <= LEAST_COHERENCE * trace) {
+      return null;
+    }
+    double angle = 0.5 * StrictMath.atan2(2 * xy, xx - yy);
+    return periodicity(column, row, angle < 0 ? angle + Math.PI : angle);
   }
 
   /** Sums g gT / |g| per block: a strong ruler edge then counts no more than several ticks. */
@@ -88,8 +112,7 @@ final class PeriodicTexture {
     return tensor;
   }
 
-  private @org.jspecify.annotations.Nullable PeriodicCell periodicity(
-      int column, int row, double angle) {
+  private @Nullable PeriodicCell periodicity(int column, int row, double angle) {
     double x = (column + 0.5) * BLOCK;
     double y = (row + 0.5) * BLOCK;
     double dx = StrictMath.cos(angle);

@@ -14,7 +14,10 @@ import org.apache.commons.math3.linear.SingularMatrixException;
 final class RobustPolynomial {
   private static final double TUKEY = 4.685;
   private static final double MAD_TO_SIGMA = 1.4826;
-  private static final int ROUNDS = 8;
+  private static final int ROUNDS = 20;
+
+  /** Relative change of the residual scale below which nothing more is to be gained. */
+  private static final double SETTLED = 1e-3;
 
   private final double middle;
   private final double half;
@@ -28,8 +31,13 @@ final class RobustPolynomial {
     this.sigma = sigma;
   }
 
+  /** Returns the curve that has the same value everywhere. */
+  static RobustPolynomial constant(double value) {
+    return new RobustPolynomial(0, 1, new double[] {value}, 0);
+  }
+
   /**
-   * Fits y over x.
+   * Fits y over x, at least one point.
    *
    * @param floor least residual scale, in units of y, so that perfect data do not divide by zero
    */
@@ -50,14 +58,22 @@ final class RobustPolynomial {
       for (int i = 0; i < n; i++) {
         residuals[i] = Math.abs(y[i] - next.at(x[i]));
       }
-      double scale = Math.max(floor, MAD_TO_SIGMA * median(residuals));
+      double scale = Math.max(floor, MAD_TO_SIGMA * median(residuals.clone()));
+      boolean settled = round > 0 && Math.abs(scale - fit.sigma) < SETTLED * scale;
       fit = new RobustPolynomial(middle, half, solved, scale);
+      if (settled) {
+        break;
+      }
       for (int i = 0; i < n; i++) {
-        double t = residuals[i] / (TUKEY * scale);
-        weights[i] = t < 1 ? (1 - t * t) * (1 - t * t) : 0;
+        weights[i] = biweight(residuals[i], scale);
       }
     }
     return fit;
+  }
+
+  private static double biweight(double residual, double scale) {
+    double t = residual / (TUKEY * scale);
+    return t < 1 ? (1 - t * t) * (1 - t * t) : 0;
   }
 
   private static double[] solve(
@@ -109,6 +125,15 @@ final class RobustPolynomial {
   /** Returns the same curve over an x that is larger by the factor. */
   RobustPolynomial stretched(double by) {
     return new RobustPolynomial(middle * by, half * by, coefficients, sigma);
+  }
+
+  /** Returns the curve with its values, too, larger by the factor. */
+  RobustPolynomial enlarged(double by) {
+    double[] larger = new double[coefficients.length];
+    for (int d = 0; d < larger.length; d++) {
+      larger[d] = coefficients[d] * by;
+    }
+    return new RobustPolynomial(middle * by, half * by, larger, sigma * by);
   }
 
   double at(double x) {

@@ -8,8 +8,8 @@ import java.util.List;
  * @param marks the marks in the order of their index, at least eight; they lie on one line that is
  *     parallel to the ruler's edge on the ruler
  * @param unit what one step of the index is
- * @param confidence 0 to 1: how well lengths and spacing of the marks bear out index and unit; below
- *     0.5 the unit is a guess
+ * @param confidence 0 to 1: how well lengths and spacing of the marks bear out index and unit;
+ *     below 0.5 the unit is a guess
  * @param residualPx robust standard deviation of the marks from an even spacing in perspective,
  *     along the ruler, in photo pixels
  * @param shownShare share of the marks between the first and the last that was seen, 0 to 1

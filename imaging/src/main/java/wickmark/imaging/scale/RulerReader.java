@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
 
@@ -13,8 +12,17 @@ public final class RulerReader {
   /** The search runs on a picture reduced to at most this many pixels. */
   private static final double SEARCH_PIXELS = 5.3e6;
 
-  /** Marks closer than this, in pixels, are measured at full size where there is one. */
+  /** Confidence of an edge that makes a further search needless. */
+  private static final double SURE = 0.5;
+
+  /** A small picture is not enlarged beyond this many pixels. */
+  private static final double MOST_PIXELS = 9e6;
+
+  /** Marks closer than this, in pixels, are measured at twice the size where there is one. */
   private static final double FINE_PITCH = 9;
+
+  /** Marks closer than this are followed there from the start. */
+  private static final double TIGHT_PITCH = 5.5;
 
   /** Groups of strokes followed at most: a picture full of texture must not take forever. */
   private static final int MOST_SEEDS = 12;
@@ -49,8 +57,20 @@ public final class RulerReader {
     if (Math.min(plane.width(), plane.height()) > LEAST_SIDE) {
       collect(photo, plane.halved(), outlines, known, edges);
     }
-    edges.sort(Comparator.comparingDouble(RulerEdge::confidence).reversed());
-    return List.copyOf(edges);
+    // Marks too close for the first search, as of a ruler far from the camera.
+    boolean small = 4.0 * photo.widthPx() * photo.heightPx() < MOST_PIXELS;
+    boolean sure = edges.stream().anyMatch(edge -> edge.confidence() >= SURE);
+    if (!sure && (factor > 1 || small)) {
+      known.clear();
+      Luminance finer = factor > 1 ? Luminance.reduced(photo, factor / 2) : plane.doubled();
+      collect(photo, finer, outlines, known, edges);
+    }
+    List<RulerEdge> compared = EdgePairs.compared(edges);
+    compared.sort(
+        Comparator.comparingDouble(RulerEdge::confidence)
+            .thenComparingInt(edge -> edge.marks().size())
+            .reversed());
+    return List.copyOf(compared);
   }
 
   private static void collect(
@@ -59,18 +79,28 @@ public final class RulerReader {
       List<List<PhotoPoint>> outlines,
       List<CombTrace> known,
       List<RulerEdge> edges) {
-    int followed = 0;
+    int tried = 0;
     for (CombSeed seed : SeedGrouping.seeds(cells(plane, outlines))) {
       boolean longEnough = seed.uHigh() - seed.uLow() > LEAST_PITCHES * seed.pitchPx();
-      if (!longEnough || followed >= MOST_SEEDS || covered(known, seed.axis(), plane.factor())) {
+      if (!longEnough || tried >= MOST_SEEDS || covered(known, seed.axis(), plane.factor())) {
         continue;
       }
-      followed++;
-      CombTrace trace = follow(photo, plane, seed);
-      if (trace != null && !covered(known, trace.middle(), trace.reduction())) {
-        Optional<RulerEdge> edge = EdgeReading.read(trace);
-        edge.ifPresent(edges::add);
-        edge.ifPresent(e -> known.add(trace));
+      tried++;
+      RulerEdge best = null;
+      CombTrace followed = null;
+      for (CombTrace trace : follow(photo, plane, seed)) {
+        Optional<RulerEdge> edge =
+            covered(known, trace.middle(), trace.reduction())
+                ? Optional.empty()
+                : EdgeReading.read(trace);
+        if (edge.isPresent() && (best == null || edge.get().confidence() > best.confidence())) {
+          best = edge.get();
+          followed = trace;
+        }
+      }
+      if (best != null && followed != null) {
+        edges.add(best);
+        known.add(followed);
       }
     }
   }
@@ -86,18 +116,21 @@ public final class RulerReader {
     return cells;
   }
 
-  private static @Nullable CombTrace follow(Photo photo, Luminance coarse, CombSeed seed) {
-    boolean fine = seed.pitchPx() < FINE_PITCH && coarse.factor() > 1;
-    return fine
-        ? CombTrace.follow(Luminance.lazy(photo, coarse.factor() / 2), seed.enlarged(2))
-        : CombTrace.follow(coarse, seed);
+  static List<CombTrace> follow(Photo photo, Luminance coarse, CombSeed seed) {
+    if (coarse.factor() <= 1 || seed.pitchPx() > FINE_PITCH) {
+      return CombFollower.follow(coarse, seed);
+    }
+    Luminance fine = Luminance.lazy(photo, (int) coarse.factor() / 2);
+    return seed.pitchPx() > TIGHT_PITCH
+        ? CombFollower.follow(coarse, seed, fine)
+        : CombFollower.follow(fine, seed.enlarged(2));
   }
 
-  private static boolean covered(List<CombTrace> known, CombSeed.Axis place, int factor) {
+  private static boolean covered(List<CombTrace> known, CombSeed.Axis place, double factor) {
     return known.stream()
         .anyMatch(
             trace -> {
-              double scale = (double) factor / trace.reduction();
+              double scale = factor / trace.reduction();
               return trace.covers(place.x() * scale, place.y() * scale);
             });
   }

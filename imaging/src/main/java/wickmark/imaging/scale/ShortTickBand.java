@@ -15,7 +15,9 @@ record ShortTickBand(RobustPolynomial middle, double width) {
   /** Marks looked at together. */
   private static final int GROUP = 12;
 
-  /** At least half of the marks are short ones in any usual division: less than half are looked at. */
+  /**
+   * At least half of the marks are short ones in any usual division: less than half are looked at.
+   */
   private static final double LOWER = 0.35;
 
   /** A row in which the marks have less than this share of their contrast lies beyond the band. */
@@ -37,15 +39,14 @@ record ShortTickBand(RobustPolynomial middle, double width) {
     double[] middle = found.stream().mapToDouble(f -> f[1]).toArray();
     double[] width = found.stream().mapToDouble(f -> f[2]).toArray();
     if (u.length == 0) {
-      return new ShortTickBand(RobustPolynomial.fit(new double[1], new double[1], 0, 1), 0);
+      return new ShortTickBand(RobustPolynomial.constant(0), 0);
     }
     int degree = u.length < 4 ? 0 : u.length < 10 ? 1 : 2;
     return new ShortTickBand(
         RobustPolynomial.fit(u, middle, degree, 0.25), RobustPolynomial.median(width));
   }
 
-  private static double[] extent(
-      EdgeBand band, TickSeries series, List<Tick> group, double sign) {
+  private static double[] extent(EdgeBand band, TickSeries series, List<Tick> group, double sign) {
     double pitch = series.pitchAt(group.get(group.size() / 2).index());
     int reach = band.reach();
     double[] rows = new double[2 * reach + 1];
@@ -74,8 +75,7 @@ record ShortTickBand(RobustPolynomial middle, double width) {
   private static double plateau(double[] rows, int top, double pitch) {
     int half = (int) Math.max(1, Math.round(pitch / 4));
     return RobustPolynomial.median(
-        Arrays.copyOfRange(
-            rows, Math.max(0, top - half), Math.min(rows.length, top + half + 1)));
+        Arrays.copyOfRange(rows, Math.max(0, top - half), Math.min(rows.length, top + half + 1)));
   }
 
   /** Walks from the top until two rows in a row are below the level; places between rows. */

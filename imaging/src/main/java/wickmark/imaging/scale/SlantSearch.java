@@ -1,8 +1,9 @@
 package wickmark.imaging.scale;
 
 /**
- * Measures how marks lean by shearing the band until the marks stand upright, where the sums over its
- * columns vary most. Unlike the comparison of single marks it cannot catch the neighbouring one.
+ * Measures how marks lean by shearing the band until the marks stand upright, where the sums over
+ * its columns vary most. Unlike the comparison of single marks it cannot catch the neighbouring
+ * one.
  */
 final class SlantSearch {
   private static final double STEP = 0.02;

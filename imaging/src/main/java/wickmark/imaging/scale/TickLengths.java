@@ -35,14 +35,15 @@ record TickLengths(int[] indices, double[] lengths) {
     int half = (int) Math.max(1, Math.round(0.3 * trace.shortTicks().width()));
     double[] foot = new double[2 * half + 1];
     for (int v = -half; v <= half; v++) {
-      foot[v + half] = finite(trace.sign() * band.contrast(tick.u(), start + v, pitch));
+      foot[v + half] = finite(band.clearerContrast(tick.u(), start + v, pitch, trace.sign()));
     }
     double level = SHARE * RobustPolynomial.median(foot);
     int patience = (int) Math.max(2, Math.round(0.25 * pitch));
     int end = 0;
     int below = 0;
     for (int step = 0; below < patience && Math.abs(start + side * step) < band.reach(); step++) {
-      double contrast = finite(trace.sign() * band.contrast(tick.u(), start + side * step, pitch));
+      double contrast =
+          finite(band.clearerContrast(tick.u(), start + side * step, pitch, trace.sign()));
       if (contrast >= level && level > 0) {
         end = step;
         below = 0;

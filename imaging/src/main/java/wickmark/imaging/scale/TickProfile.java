@@ -38,6 +38,21 @@ final class TickProfile {
     return new TickProfile(out, uLow);
   }
 
+  /** Returns the skewness of the values between two places: above 0 where peaks are narrow. */
+  double skewness(double low, double high) {
+    int from = Math.max(0, (int) (low - uLow));
+    int to = Math.min(values.length, (int) (high - uLow));
+    double squares = 0;
+    double cubes = 0;
+    for (int i = from; i < to; i++) {
+      squares += values[i] * values[i];
+      cubes += values[i] * values[i] * values[i];
+    }
+    double n = Math.max(1, to - from);
+    double deviation = Math.sqrt(squares / n);
+    return deviation > 0 ? cubes / n / (deviation * deviation * deviation) : 0;
+  }
+
   double at(double u) {
     double t = u - uLow;
     int i = (int) Math.floor(t);
@@ -47,7 +62,9 @@ final class TickProfile {
     return values[i] + (t - i) * (values[i + 1] - values[i]);
   }
 
-  /** Returns the place of the highest peak within u - reach to u + reach, or NaN if there is none. */
+  /**
+   * Returns the place of the highest peak within u - reach to u + reach, or NaN if there is none.
+   */
   double peakNear(double u, double reach) {
     int from = Math.max(1, (int) Math.ceil(u - reach - uLow));
     int to = Math.min(values.length - 2, (int) Math.floor(u + reach - uLow));

@@ -21,6 +21,9 @@ record TickSeries(List<Tick> ticks, RobustPolynomial course) {
   /** Drops what does not fit: marks off the course, and short runs beyond a gap. */
   static TickSeries of(List<Tick> walked) {
     List<Tick> kept = walked;
+    if (kept.size() < LEAST_RUN) {
+      return new TickSeries(List.of(), RobustPolynomial.constant(0));
+    }
     RobustPolynomial course = fit(kept);
     for (int round = 0; round < 3; round++) {
       List<Tick> next = new ArrayList<>();
@@ -95,6 +98,15 @@ record TickSeries(List<Tick> ticks, RobustPolynomial course) {
 
   double middlePitch() {
     return pitchAt((first() + last()) / 2);
+  }
+
+  /** Tells whether most marks have their next neighbour: if not, the pitch is a wrong one. */
+  boolean dense() {
+    int next = 0;
+    for (int i = 1; i < ticks.size(); i++) {
+      next += ticks.get(i).index() - ticks.get(i - 1).index() == 1 ? 1 : 0;
+    }
+    return 3 * next >= 2 * (ticks.size() - 1);
   }
 
   double shownShare() {

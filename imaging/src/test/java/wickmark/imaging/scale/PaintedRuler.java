@@ -62,7 +62,7 @@ final class PaintedRuler {
       for (int x = 0; x < width; x++) {
         double sum = 0;
         for (int s = 0; s < SUB * SUB; s++) {
-          sum += shade(x + (s % SUB + 0.5) / SUB, y + (s / SUB + 0.5) / SUB, stripes);
+          sum += shade(x + (s % SUB + 0.5) / SUB, y + (Math.floorDiv(s, SUB) + 0.5) / SUB, stripes);
         }
         grey[y * width + x] = sum / (SUB * SUB);
       }
@@ -108,7 +108,8 @@ final class PaintedRuler {
     if (!onRuler) {
       return desk + texture;
     }
-    boolean inked = tick(near, x, y - 0.5) || far.isPresent() && tick(far.get(), x, WIDTH_MM - 0.5 - y);
+    boolean inked =
+        tick(near, x, y - 0.5) || (far.isPresent() && tick(far.get(), x, WIDTH_MM - 0.5 - y));
     return inked || figure(x, y) ? ink : ruler + texture;
   }
 
@@ -126,27 +127,29 @@ final class PaintedRuler {
     if (plainTicks) {
       return shortMm;
     }
-    switch (unit) {
-      case HALF_MILLIMETRE:
-        return k % 20 == 0 ? shortMm + 4 : k % 10 == 0 ? shortMm + 2.5 : k % 2 == 0 ? shortMm + 1 : shortMm;
-      case EIGHTH_INCH:
-      case SIXTEENTH_INCH:
-      case THIRTY_SECOND_INCH:
-        double long1 = shortMm;
-        int period = (int) Math.round(25.4 / unit.millimetres());
-        for (int step = 2; step <= period && k % step == 0; step *= 2) {
-          long1 += 1.2;
-        }
-        return long1;
-      default:
-        return k % 10 == 0 ? shortMm + 3 : k % 5 == 0 ? shortMm + 1.5 : shortMm;
+    return switch (unit) {
+      case HALF_MILLIMETRE -> shortMm + (k % 20 == 0 ? 4 : k % 10 == 0 ? 2.5 : k % 2 == 0 ? 1 : 0);
+      case EIGHTH_INCH, SIXTEENTH_INCH, THIRTY_SECOND_INCH ->
+          shortMm + 1.2 * halvings(k, Math.round(25.4 / unit.millimetres()));
+      default -> shortMm + (k % 10 == 0 ? 3 : k % 5 == 0 ? 1.5 : 0);
+    };
+  }
+
+  private static int halvings(long k, long period) {
+    int count = 0;
+    for (long step = 2; step <= period && k % step == 0; step *= 2) {
+      count++;
     }
+    return count;
   }
 
   /** A blocky figure under every longest mark. */
   private boolean figure(double x, double y) {
     double off = x - 10 * Math.round(x / 10);
-    return Math.abs(off) < 1 && y > shortMm + 4.5 && y < shortMm + 7.5 && Math.abs(off) + 0.3 * Math.abs(y - shortMm - 6) > 0.4;
+    return Math.abs(off) < 1
+        && y > shortMm + 4.5
+        && y < shortMm + 7.5
+        && Math.abs(off) + 0.3 * Math.abs(y - shortMm - 6) > 0.4;
   }
 
   private double[] blurred(double[] in, int step, int across) {

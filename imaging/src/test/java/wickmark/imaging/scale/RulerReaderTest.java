@@ -60,6 +60,15 @@ class RulerReaderTest {
     }
 
     @Test
+    void areReadFourPixelsApart() {
+      PaintedRuler painted = new PaintedRuler();
+      painted.pixelsPerMm = 4;
+      painted.blurPx = 0.6;
+
+      ReadAgainstTruth.of(best(painted), painted).isRight();
+    }
+
+    @Test
     void areReadLightOnDark() {
       PaintedRuler painted = new PaintedRuler();
       painted.ruler = 100;
