@@ -7,9 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import wickmark.testdata.noise.Dice;
 import wickmark.testdata.strip.StripPlan;
@@ -74,8 +75,8 @@ public final class DrawSet {
     return file + " " + String.join(" ", recipe.tags());
   }
 
-  private static java.util.Map<String, Object> scene(Shot shot) {
-    java.util.Map<String, Object> scene = new java.util.LinkedHashMap<>(shot.scene());
+  private static Map<String, Object> scene(Shot shot) {
+    Map<String, Object> scene = new LinkedHashMap<>(shot.scene());
     scene.put("width_px", shot.drawn().picture().widthPx());
     scene.put("height_px", shot.drawn().picture().heightPx());
     return scene;
@@ -90,13 +91,18 @@ public final class DrawSet {
     List<StripPlan> strips = new ArrayList<>(List.of(strip));
     if (recipe.scene().contains(SceneFeature.MANY)) {
       Set<StripFeature> features = recipe.strip().isEmpty() ? EnumSet.noneOf(StripFeature.class) : EnumSet.copyOf(recipe.strip());
-      int lanes = strip.lanes().size();
       while (strips.size() < STRIPS_OF_MANY) {
-        Optional<StripPlan> next = Optional.of(new StripMaker(features, dice.seed()).plan());
+        StripPlan next = new StripMaker(features, dice.seed()).plan();
         // One list of lane names is given for the whole picture, so every strip has the same lanes.
-        next.filter(s -> s.lanes().size() == lanes).ifPresent(strips::add);
+        if (named(next).equals(named(strip))) {
+          strips.add(next);
+        }
       }
     }
     return new ScanMaker(strips, recipe.scene(), dice.seed()).shot();
+  }
+
+  private static List<String> named(StripPlan strip) {
+    return strip.lanes().stream().map(lane -> lane.name() + " " + lane.role().word()).toList();
   }
 }

@@ -60,7 +60,9 @@ final class PhotoMaker {
     } else if (has(SceneFeature.SQUARE)) {
       return new int[] {1800, 1800};
     }
-    boolean landscape = has(SceneFeature.SIDEWAYS) != dice.chance(0.25);
+    // A ribbon is photographed along its length; a sheet now and then the other way.
+    boolean slender = strip.sheet().heightMm() > 2.5 * strip.sheet().widthMm();
+    boolean landscape = has(SceneFeature.SIDEWAYS) != dice.chance(slender || has(SceneFeature.HELD) ? 0 : 0.25);
     return landscape ? new int[] {size[1], size[0]} : size;
   }
 
@@ -68,7 +70,7 @@ final class PhotoMaker {
     double tilt = has(SceneFeature.STEEP) ? dice.between(23, 29) : has(SceneFeature.TILTED) ? dice.between(13, 20) : dice.between(0.5, 7);
     double focal = dice.between(0.74, 0.86) * Math.max(size[0], size[1]);
     double[] extent = things.extent();
-    double room = has(SceneFeature.HELD) ? 1 : 1.1 + 1.1 * StrictMath.sin(StrictMath.toRadians(tilt));
+    double room = has(SceneFeature.HELD) ? 1.12 : 1.1 + 1.1 * StrictMath.sin(StrictMath.toRadians(tilt));
     double fit = Math.min(size[0] / (room * extent[0]), size[1] / (room * extent[1]));
     double pxPerMm = fit * dice.between(0.8, 1);
     double k1 = has(SceneFeature.BARREL) ? -dice.between(0.03, 0.06) : has(SceneFeature.CUSHION) ? dice.between(0.02, 0.04) : dice.between(-0.006, 0.006);

@@ -27,7 +27,7 @@ final class RulerMaker {
   RulerPlan ruler() {
     Material material = material();
     double length = dice.pick(List.of(150.0, 200.0, 300.0, 300.0));
-    double width = material == Material.STEEL ? dice.between(19, 30) : dice.between(25, 38);
+    double width = material == Material.STEEL ? dice.between(25, 32) : dice.between(25, 38);
     double thickness = features.contains(SceneFeature.THICK_RULER) ? 3 : thickness(material);
     Graduation upper = Graduation.CENTIMETRES;
     Graduation lower =

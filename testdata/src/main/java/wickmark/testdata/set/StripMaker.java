@@ -39,7 +39,7 @@ final class StripMaker {
     this.height = ribbon ? dice.between(130, 210) : dice.between(98, 148);
   }
 
-  /** Returns the features' strip with other chances, but of the same names and width. */
+  /** Returns the strip. */
   StripPlan plan() {
     double base = dice.between(14, 24);
     double frontTo = has(StripFeature.FRONT_OFF_TOP) ? height + 8 : height - dice.between(9, 26);
@@ -47,6 +47,7 @@ final class StripMaker {
     Baseline baseline = baseline(base);
     builder.baseline(baseline).front(front(frontTo));
     if (has(StripFeature.BLANK)) {
+      builder.front(new SolventFront(height + 40, 0, 0, SolventFront.Mark.NONE, 0, 0));
       return builder.baseline(new Baseline(base, 0, 0, width, Lead.HARD, false)).build();
     }
     double[] x = places();

@@ -70,7 +70,7 @@ final class ThingsMaker {
   /** Returns the turned box around the strip and what must be seen beside it. */
   private double[] box() {
     List<double[]> points = new ArrayList<>();
-    double low = has(SceneFeature.HELD) ? -height / 2 + 6 : -height / 2;
+    double low = has(SceneFeature.HELD) ? -height / 2 + 3 : -height / 2;
     for (double u : new double[] {-width / 2, width / 2}) {
       points.add(new double[] {u, low});
       points.add(new double[] {u, height / 2});
@@ -197,7 +197,7 @@ final class ThingsMaker {
     }
     if (has(SceneFeature.HELD)) {
       double u = (dice.chance(0.5) ? 1 : -1) * width * 0.36;
-      clutter.add(new Clutter(Clutter.Kind.FINGER, placed(u, -height / 2 + 9 - 35, dice.between(-10, 10), shift), LinearRgb.ofSrgb(198, 140, 112)));
+      clutter.add(new Clutter(Clutter.Kind.FINGER, placed(u, -height / 2 + 12 - 35, dice.between(-10, 10), shift), LinearRgb.ofSrgb(198, 140, 112)));
     }
     return clutter;
   }
