@@ -14,6 +14,7 @@ import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /**
  * Drawn pictures as files. The pixels of a plan are the same everywhere; the bytes of a JPEG depend
@@ -98,7 +99,7 @@ public final class PictureFile {
 
   private static byte[] encoded(ImageWriter writer, ImageWriteParam how, IIOImage image) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+    try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
       writer.setOutput(out);
       writer.write(null, image, how);
     } catch (IOException broken) {

@@ -1,5 +1,6 @@
 package wickmark.testdata.scene;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.noise.Dice;
@@ -19,7 +20,7 @@ final class DeskPainter {
     this.desk = desk;
     this.noise = new ValueNoise(dice.seed());
     this.other = new ValueNoise(dice.seed());
-    double turn = StrictMath.toRadians(dice.pick(java.util.List.of(0.0, 90.0)) + dice.between(-12, 12));
+    double turn = StrictMath.toRadians(dice.pick(List.of(0.0, 90.0)) + dice.between(-12, 12));
     this.turnCos = StrictMath.cos(turn);
     this.turnSin = StrictMath.sin(turn);
     this.shift = dice.between(0, 400);
@@ -86,10 +87,25 @@ final class DeskPainter {
 
   private LinearRgb speckled(double x, double y, LinearRgb base, double strength) {
     double fine = other.octaves(x / 0.7, y / 0.7, 2);
-    double speck = noise.at(x / 1.1, y / 1.1);
-    double dots = speck > 0.62 ? 0.5 : speck < -0.62 ? -0.9 : 0;
+    double dots = 1.3 * chip(x, y, 1.7, 0) + 0.8 * chip(x + 0.9, y + 0.6, 1.1, 500);
     double slow = noise.octaves(x / 60, y / 60, 2);
-    return base.times(1 + strength * (0.7 * fine + 2.2 * dots * Math.abs(speck) + 0.3 * slow));
+    return base.times(1 + strength * (0.6 * fine + dots + 0.3 * slow));
+  }
+
+  /** Roundish chips strewn over the plane, at most one to a cell: darker or lighter than the rest. */
+  private double chip(double x, double y, double cellMm, int which) {
+    int column = (int) Math.floor(x / cellMm);
+    int row = (int) Math.floor(y / cellMm);
+    double tone = noise.lattice(column + which, row);
+    if (Math.abs(tone) < 0.45) {
+      return 0;
+    }
+    double radius = cellMm * (0.2 + 0.12 * noise.lattice(column + which, row + 7000));
+    double offX = x - (column + 0.5 + 0.2 * noise.lattice(column + which, row + 14000)) * cellMm;
+    double offY = y - (row + 0.5 + 0.2 * noise.lattice(column + which, row + 21000)) * cellMm;
+    double squashed = 1 + 0.5 * noise.lattice(column + which, row + 28000);
+    double off = Math.sqrt(offX * offX * squashed + offY * offY / squashed) + 0.12 * other.at(2.5 * x, 2.5 * y);
+    return (tone < 0 ? -1 : 0.8) * Math.max(0, Math.min(1, (radius - off) / 0.1 + 0.5));
   }
 
   private LinearRgb slate(double x, double y) {

@@ -24,7 +24,7 @@ import wickmark.testdata.truth.SeenStrip;
  * left where a picture holds several strips. The same count and seed give the same pixels.
  */
 public final class DrawSet {
-  private static final int STRIPS_OF_MANY = 4;
+  private static final int STRIPS_OF_MANY = 6;
 
   private final Path folder;
   private final long seed;

@@ -109,6 +109,9 @@ final class LaneMaker {
     double widest = Math.min(2.9, spacingMm / 5.2);
     double across = dice.between(0.62, 1) * widest;
     double along = dice.between(0.6, 1) * longest();
+    if (features.contains(StripFeature.BLEEDING)) {
+      across = spacingMm * dice.between(0.19, 0.26);
+    }
     SpotShape shape = new SpotShape(across, along, 0.12 * along * dice.normal(), 0, 0, dice.between(0.12, 0.32));
     if (features.contains(StripFeature.TAILS) && dice.chance(0.6)) {
       shape = shape.withTail(dice.between(2.5, 7));

@@ -13,7 +13,7 @@ final class NameMaker {
           List.of("1", "2", "3", "4", "5"),
           List.of("S1", "S2", "S3", "S4", "S5"),
           List.of("a", "b", "c", "d", "e"),
-          List.of("Rd", "Yl", "Bl", "Gr", "Or"));
+          List.of("K1", "K2", "K3", "K4", "K5"));
   private static final List<String> UNKNOWN = List.of("X", "U", "?", "M", "mix");
 
   private final Dice dice;

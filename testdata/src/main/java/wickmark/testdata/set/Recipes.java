@@ -2,7 +2,7 @@ package wickmark.testdata.set;
 
 import static wickmark.testdata.set.Recipe.photo;
 import static wickmark.testdata.set.Recipe.scan;
-import static wickmark.testdata.set.SceneFeature.*;
+import static wickmark.testdata.set.SceneFeature.*; // a table of features reads better without their type
 import static wickmark.testdata.set.StripFeature.*;
 
 import java.util.List;
@@ -79,6 +79,8 @@ final class Recipes {
           photo("hard", UNMARKED_FRONT, LAMINATE),
           // Chromatography
           photo("medium", TAILS, STREAKS, WOOD),
+          photo("hard", BLEEDING, DRIFT, LAMINATE),
+          photo("medium", TRIMMED, HAND_CUT, DARK),
           photo("medium", CRESCENTS, OVERLOADED, LAMINATE),
           photo("hard", TOUCHING, WOOD),
           photo("hard", SAME_HUE, LAMINATE),
@@ -104,6 +106,7 @@ final class Recipes {
           scan("hard", FAINT, DULL_DYES, GREY_LID),
           scan("hard", INK_BASELINE, REMARKS, BLACK_LID),
           scan("medium", MANY, RIBBON, BLACK_LID),
+          scan("medium", FINE, OVERLOADED),
           scan("medium", WIDE_SHEET, COFFEE_PAPER, JPEG_60),
           scan("easy", NO_TAG),
           // To be refused

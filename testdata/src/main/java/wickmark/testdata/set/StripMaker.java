@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import wickmark.testdata.colour.LinearRgb;
+import wickmark.testdata.lettering.StrokeFont;
 import wickmark.testdata.noise.Dice;
 import wickmark.testdata.strip.Baseline;
 import wickmark.testdata.strip.Blemish;
@@ -152,8 +153,10 @@ final class StripMaker {
     double above = height - frontTo;
     if (above > 7 && dice.chance(0.5) && width > 45) {
       String word = dice.pick(List.of("front", "SF", "solvent front", "s.f."));
-      double x = dice.chance(0.5) ? width * 0.25 : width * 0.75;
-      builder.mark(new PencilMark.Lettering(word, new PointMm(x, frontTo + 2), Math.min(3.4, above / 2.6), dice.between(-3, 3), Lead.USUAL));
+      double tall = Math.min(3.4, above / 2.6);
+      double half = tall * StrokeFont.width(word) / 2 + 2;
+      double x = Math.max(half, Math.min(width - half, dice.chance(0.5) ? width * 0.25 : width * 0.75));
+      builder.mark(new PencilMark.Lettering(word, new PointMm(x, frontTo + 2), tall, dice.between(-3, 3), Lead.USUAL));
     }
     if (has(StripFeature.REMARKS)) {
       String word = dice.pick(List.of("group 4", "water", "salt water", "run 2", "12 min", "Rf = d / f"));
@@ -191,6 +194,9 @@ final class StripMaker {
     if (has(StripFeature.CREASED)) {
       double y = Math.max(frontTo + 2, height * 0.9);
       builder.blemish(new Blemish.Crease(new PointMm(0, y + 0.4), new PointMm(width, y - 0.4), dice.between(0.05, 0.09)));
+    }
+    if (has(StripFeature.TRIMMED)) {
+      builder.blemish(new Blemish.TrimmedCorner(dice.chance(0.5), dice.chance(0.7), dice.between(4, 8)));
     }
     if (has(StripFeature.TAPED)) {
       builder.blemish(new Blemish.Tape(new PointMm(width * 0.3, height - dice.between(6, 9)), new PointMm(width * 0.62, height + 2)));

@@ -12,6 +12,15 @@ public sealed interface Blemish {
   /** A punched hole. */
   record Hole(PointMm centre, double radiusMm) implements Blemish {}
 
+  /**
+   * A corner cut off at 45 degrees.
+   *
+   * @param right whether it is on the right
+   * @param upper whether it is at the top
+   * @param sideMm how much of both edges it takes
+   */
+  record TrimmedCorner(boolean right, boolean upper, double sideMm) implements Blemish {}
+
   /** A dried splash with a darker rim; {@code colour} is what it leaves of the light. */
   record Stain(PointMm centre, double radiusMm, LinearRgb colour) implements Blemish {}
 

@@ -15,12 +15,17 @@ public final class SheetEdges {
   private final double[] right;
   private final double[] bottom;
   private final double[] top;
+  private final double width;
+  private final double height;
   private final List<Blemish.Hole> holes = new ArrayList<>();
+  private final List<Blemish.TrimmedCorner> trims = new ArrayList<>();
 
   SheetEdges(Sheet sheet, List<Blemish> blemishes, long seed) {
     this.corners = corners(sheet, new Dice(seed));
     double w = sheet.widthMm();
     double h = sheet.heightMm();
+    this.width = w;
+    this.height = h;
     PointMm tl = corners.get(0);
     PointMm tr = corners.get(1);
     PointMm br = corners.get(2);
@@ -33,6 +38,8 @@ public final class SheetEdges {
     for (Blemish blemish : blemishes) {
       if (blemish instanceof Blemish.Hole hole) {
         holes.add(hole);
+      } else if (blemish instanceof Blemish.TrimmedCorner trim) {
+        trims.add(trim);
       }
     }
   }
@@ -51,6 +58,11 @@ public final class SheetEdges {
       double dx = x - hole.centre().x();
       double dy = y - hole.centre().y();
       if (dx * dx + dy * dy < hole.radiusMm() * hole.radiusMm()) {
+        return false;
+      }
+    }
+    for (Blemish.TrimmedCorner trim : trims) {
+      if ((trim.right() ? width - x : x) + (trim.upper() ? height - y : y) < trim.sideMm()) {
         return false;
       }
     }
