@@ -49,6 +49,7 @@ final class Recipes {
           photo("hard", NOISY, JPEG_60, TILTED),
           photo("medium", MESSENGER, WOOD),
           photo("easy", LARGE, LAMINATE),
+          photo("medium", SMALL, LAMINATE),
           photo("medium", PANORAMA, SIDEWAYS, WOOD, RULER_ACROSS),
           photo("medium", SQUARE, LIVELY, TURNED),
           photo("medium", SIDEWAYS, EXIF_TURNED),

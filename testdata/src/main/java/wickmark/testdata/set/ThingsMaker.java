@@ -58,7 +58,7 @@ final class ThingsMaker {
     if (has(SceneFeature.ON_RULER)) {
       return -0.45 * ruler.widthMm();
     }
-    return has(SceneFeature.RULER_OVER_EDGE) ? -dice.between(2, 3.5) : dice.between(2.5, 11);
+    return has(SceneFeature.RULER_OVER_EDGE) ? -dice.between(1.2, 2.4) : dice.between(3.5, 11);
   }
 
   /** Returns width and height in mm that the picture must hold. */
@@ -135,7 +135,9 @@ final class ThingsMaker {
   }
 
   private RulerItem ruler(double[] shift) {
-    double askew = has(SceneFeature.RULER_ASKEW) ? dice.between(5, 9) * (dice.chance(0.5) ? 1 : -1) : dice.between(-2, 2);
+    // Where the ruler lies over the paper, it must not hide a spot.
+    double most = has(SceneFeature.RULER_OVER_EDGE) ? 0.6 : 1.3;
+    double askew = has(SceneFeature.RULER_ASKEW) ? dice.between(5, 9) * (dice.chance(0.5) ? 1 : -1) : dice.between(-most, most);
     double away = has(SceneFeature.RULER_TURNED_AWAY) || has(SceneFeature.ON_RULER) ? 180 : 0;
     double off = gap + ruler.widthMm() / 2 + (has(SceneFeature.RULER_ASKEW) ? 9 : 0);
     boolean across = has(SceneFeature.RULER_ACROSS);
