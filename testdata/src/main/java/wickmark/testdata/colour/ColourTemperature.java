@@ -39,6 +39,8 @@ public final class ColourTemperature {
     LinearRgb light = light(kelvin);
     LinearRgb day = light(6500);
     return new LinearRgb(
-        StrictMath.pow(light.red() / day.red(), left), 1, StrictMath.pow(light.blue() / day.blue(), left));
+        StrictMath.pow(light.red() / day.red(), left),
+        1,
+        StrictMath.pow(light.blue() / day.blue(), left));
   }
 }

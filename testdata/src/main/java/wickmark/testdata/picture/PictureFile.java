@@ -37,7 +37,8 @@ public final class PictureFile {
     how.setCompressionQuality(quality / 100f);
     byte[] plain = encoded(writer, how, new IIOImage(tags.stored(upright).toImage(), null, null));
     byte[] exif = ExifSegment.of(tags);
-    // The encoder begins with the start marker and an 18-byte JFIF segment, which holds the resolution.
+    // The encoder begins with the start marker and an 18-byte JFIF segment, which holds the
+    // resolution.
     int jfifEnd = 2 + 18;
     tags.dpi().ifPresent(dpi -> density(plain, (int) Math.round(dpi)));
     ByteArrayOutputStream out = new ByteArrayOutputStream(plain.length + exif.length);

@@ -44,14 +44,11 @@ final class ClutterLayer implements Layer, Shadows.Caster {
     double ownY = frame.ownY(x, y);
     double w = clutter.kind().widthMm / 2;
     double r = Math.sqrt(ownX * ownX + ownY * ownY);
-    switch (clutter.kind()) {
-      case DISC:
-        return r - w;
-      case RIM:
-        return Math.abs(r - w + 1.6) - 1;
-      default:
-        return Shadows.toRectangle(ownX, ownY, w, clutter.kind().heightMm / 2);
-    }
+    return switch (clutter.kind()) {
+      case DISC -> r - w;
+      case RIM -> Math.abs(r - w + 1.6) - 1;
+      default -> Shadows.toRectangle(ownX, ownY, w, clutter.kind().heightMm / 2);
+    };
   }
 
   @Override

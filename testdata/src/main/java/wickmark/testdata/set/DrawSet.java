@@ -1,7 +1,6 @@
 package wickmark.testdata.set;
 
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,11 +16,12 @@ import wickmark.testdata.strip.StripPlan;
 import wickmark.testdata.truth.SeenStrip;
 
 /**
- * Draws a set of pictures with their truths into a folder:
- * {@code DrawSet --out DIR [--count N] [--seed S] [--only TAG]}.
+ * Draws a set of pictures with their truths into a folder: {@code DrawSet --out DIR [--count N]
+ * [--seed S] [--only TAG]}.
  *
- * <p>Picture NAME.jpg or NAME.png; truth NAME.truth.json, or NAME-1.truth.json and so on from the
- * left where a picture holds several strips. The same count and seed give the same pixels.
+ * <p>A list of them in manifest.csv; picture NAME.jpg or NAME.png; truth NAME.truth.json, or
+ * NAME-1.truth.json and so on from the left where a picture holds several strips. The same count
+ * and seed give the same pixels.
  */
 public final class DrawSet {
   private static final int STRIPS_OF_MANY = 6;
@@ -43,17 +43,35 @@ public final class DrawSet {
     DrawSetOptions options = DrawSetOptions.of(List.of(arguments));
     Files.createDirectories(options.out());
     DrawSet set = new DrawSet(options.out(), options.seed());
-    PrintStream talk = System.err;
+    StringBuilder list = new StringBuilder("name,file,mode,difficulty,expected,reason,tags\n");
     for (int i = 0; i < options.count(); i++) {
       Recipe recipe = Recipes.ALL.get(i % Recipes.ALL.size());
       if (options.only().isEmpty() || recipe.tags().contains(options.only())) {
-        talk.println(set.draw(i, recipe));
+        set.draw(i, recipe).forEach(picture -> list.append(row(picture)));
       }
     }
+    Files.write(
+        options.out().resolve("manifest.csv"), list.toString().getBytes(StandardCharsets.UTF_8));
   }
 
-  /** Draws one picture of the set and returns its name and tags. */
-  String draw(int index, Recipe recipe) throws IOException {
+  private static String row(PictureCase picture) {
+    return String.join(
+            ",",
+            picture.name(),
+            picture.file(),
+            picture.mode(),
+            picture.difficulty(),
+            picture.expectation().outcome(),
+            picture.expectation().reason(),
+            String.join(" ", picture.tags()))
+        + "\n";
+  }
+
+  /**
+   * Draws one picture of the set, writes it with its truth, and returns its case, or those of its
+   * strips.
+   */
+  List<PictureCase> draw(int index, Recipe recipe) throws IOException {
     String name = String.format(Locale.ROOT, "drawn-%03d", index + 1);
     Dice dice = new Dice(seed * 1_000_003 + index);
     Shot shot = shot(recipe, dice);
@@ -61,18 +79,26 @@ public final class DrawSet {
     Files.write(folder.resolve(file), shot.file());
     List<SeenStrip> strips = shot.drawn().strips();
     boolean single = strips.size() < 2;
+    List<PictureCase> cases = new ArrayList<>();
     for (int i = 0; i < Math.max(1, strips.size()); i++) {
       String called = single ? name : name + "-" + (i + 1);
       PictureCase picture =
           new PictureCase(
-              called, file, recipe.photo() ? "phone" : "scan", recipe.difficulty(), recipe.tags(), recipe.expectation());
+              called,
+              file,
+              recipe.photo() ? "phone" : "scan",
+              recipe.difficulty(),
+              recipe.tags(),
+              recipe.expectation());
       String truth =
           strips.isEmpty()
               ? TruthJson.of(picture, shot.scene())
-              : TruthJson.of(picture, strips.get(i), shot.drawn().ruler(), shot.tags(), scene(shot));
+              : TruthJson.of(
+                  picture, strips.get(i), shot.drawn().ruler(), shot.tags(), scene(shot));
       Files.write(folder.resolve(called + ".truth.json"), truth.getBytes(StandardCharsets.UTF_8));
+      cases.add(picture);
     }
-    return file + " " + String.join(" ", recipe.tags());
+    return cases;
   }
 
   private static Map<String, Object> scene(Shot shot) {
@@ -90,7 +116,10 @@ public final class DrawSet {
     }
     List<StripPlan> strips = new ArrayList<>(List.of(strip));
     if (recipe.scene().contains(SceneFeature.MANY)) {
-      Set<StripFeature> features = recipe.strip().isEmpty() ? EnumSet.noneOf(StripFeature.class) : EnumSet.copyOf(recipe.strip());
+      Set<StripFeature> features =
+          recipe.strip().isEmpty()
+              ? EnumSet.noneOf(StripFeature.class)
+              : EnumSet.copyOf(recipe.strip());
       while (strips.size() < STRIPS_OF_MANY) {
         StripPlan next = new StripMaker(features, dice.seed()).plan();
         // One list of lane names is given for the whole picture, so every strip has the same lanes.

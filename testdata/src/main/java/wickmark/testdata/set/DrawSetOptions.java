@@ -27,7 +27,9 @@ record DrawSetOptions(Path out, int count, long seed, String only) {
         case "--count" -> count = Integer.parseInt(value);
         case "--seed" -> seed = Long.parseLong(value);
         case "--only" -> only = value;
-        default -> throw new IllegalArgumentException("unknown option " + word + "; known: --out, --count, --seed, --only");
+        default ->
+            throw new IllegalArgumentException(
+                "unknown option " + word + "; known: --out, --count, --seed, --only");
       }
     }
     return new DrawSetOptions(out, count, seed, only);

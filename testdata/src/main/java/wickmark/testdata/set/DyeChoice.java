@@ -13,11 +13,27 @@ import wickmark.testdata.strip.DyeCupboard;
 final class DyeChoice {
   private static final List<Dye> BRIGHT =
       List.of(
-          DyeCupboard.LEMON, DyeCupboard.EGG, DyeCupboard.ORANGE, DyeCupboard.CORAL, DyeCupboard.RASPBERRY,
-          DyeCupboard.ROSE, DyeCupboard.FUCHSIA, DyeCupboard.PLUM, DyeCupboard.VIOLET, DyeCupboard.INK,
-          DyeCupboard.SKY, DyeCupboard.LAGOON, DyeCupboard.LEAF);
+          DyeCupboard.LEMON,
+          DyeCupboard.EGG,
+          DyeCupboard.ORANGE,
+          DyeCupboard.CORAL,
+          DyeCupboard.RASPBERRY,
+          DyeCupboard.ROSE,
+          DyeCupboard.FUCHSIA,
+          DyeCupboard.PLUM,
+          DyeCupboard.VIOLET,
+          DyeCupboard.INK,
+          DyeCupboard.SKY,
+          DyeCupboard.LAGOON,
+          DyeCupboard.LEAF);
   private static final List<Dye> DULL =
-      List.of(DyeCupboard.SLATE, DyeCupboard.COCOA, DyeCupboard.MOSS, DyeCupboard.PLUM, DyeCupboard.EGG, DyeCupboard.INK);
+      List.of(
+          DyeCupboard.SLATE,
+          DyeCupboard.COCOA,
+          DyeCupboard.MOSS,
+          DyeCupboard.PLUM,
+          DyeCupboard.EGG,
+          DyeCupboard.INK);
   private static final double LOWEST = 0.1;
   private static final double HIGHEST = 0.93;
 
@@ -50,11 +66,19 @@ final class DyeChoice {
   private void pairs(List<Dye> shelf) {
     if (features.contains(StripFeature.TOUCHING)) {
       boolean warm = dice.chance(0.5);
-      put(shelf, warm ? DyeCupboard.LEMON : DyeCupboard.SKY, warm ? DyeCupboard.ORANGE : DyeCupboard.VIOLET, 0.55 * gap);
+      put(
+          shelf,
+          warm ? DyeCupboard.LEMON : DyeCupboard.SKY,
+          warm ? DyeCupboard.ORANGE : DyeCupboard.VIOLET,
+          0.55 * gap);
     }
     if (features.contains(StripFeature.SAME_HUE)) {
       boolean red = dice.chance(0.5);
-      put(shelf, red ? DyeCupboard.RASPBERRY : DyeCupboard.INK, red ? DyeCupboard.CORAL : DyeCupboard.SKY, 0.04);
+      put(
+          shelf,
+          red ? DyeCupboard.RASPBERRY : DyeCupboard.INK,
+          red ? DyeCupboard.CORAL : DyeCupboard.SKY,
+          0.04);
     }
   }
 
@@ -79,11 +103,11 @@ final class DyeChoice {
   private void extremes() {
     List<Dye> dyes = dyes();
     if (features.contains(StripFeature.FRONT_RUNNER)) {
-      Dye highest = dyes.stream().max((a, b) -> Double.compare(rf.get(a), rf.get(b))).orElseThrow();
+      Dye highest = dyes.stream().max((a, b) -> Double.compare(rf(a), rf(b))).orElseThrow();
       rf.put(highest, dice.between(0.975, 0.995));
     }
     if (features.contains(StripFeature.STAYER)) {
-      Dye lowest = dyes.stream().min((a, b) -> Double.compare(rf.get(a), rf.get(b))).orElseThrow();
+      Dye lowest = dyes.stream().min((a, b) -> Double.compare(rf(a), rf(b))).orElseThrow();
       rf.put(lowest, 0.0);
     }
   }

@@ -18,8 +18,8 @@ import wickmark.testdata.scene.CameraPlan;
 import wickmark.testdata.scene.Clutter;
 import wickmark.testdata.scene.Desk;
 import wickmark.testdata.scene.LightPlan;
-import wickmark.testdata.scene.Photographer;
 import wickmark.testdata.scene.PhotoPlan;
+import wickmark.testdata.scene.Photographer;
 import wickmark.testdata.scene.Placement;
 import wickmark.testdata.scene.RulerItem;
 import wickmark.testdata.scene.RulerPlan;
@@ -52,22 +52,40 @@ public final class IcingExample {
   /** The first strip on a scanner, with its resolution in the file. */
   private void scan() throws IOException {
     DrawnPicture drawn = Scanner.scan(ScanPlan.of(IcingStrip.firstRun(), SCAN_DPI, 9).seeded(11));
-    write("icing-scan", "scan", "easy", drawn, PictureTags.dpi(SCAN_DPI), PictureCase.Expectation.ok("resolution"), 90);
+    write(
+        "icing-scan",
+        "scan",
+        "easy",
+        drawn,
+        PictureTags.dpi(SCAN_DPI),
+        PictureCase.Expectation.ok("resolution"),
+        90);
     Files.write(
-        folder.resolve("hand-readings.csv"), IcingStrip.handReadings(drawn.strip().strip()).getBytes(StandardCharsets.UTF_8));
+        folder.resolve("hand-readings.csv"),
+        IcingStrip.handReadings(drawn.strip().strip()).getBytes(StandardCharsets.UTF_8));
   }
 
   /** The same strip on a wooden bench beside a plastic ruler. */
   private void onTheBench() throws IOException {
     CameraPlan camera = CameraPlan.above(1200, 1600, 8.6).tilted(6, 262, 1);
     PhotoPlan plan =
-        PhotoPlan.of(camera, StripItem.of(IcingStrip.firstRun(), new Placement(-16, 1, 2)).bent(new Bend(Bend.Kind.ARCH, 1.2, 3)))
+        PhotoPlan.of(
+                camera,
+                StripItem.of(IcingStrip.firstRun(), new Placement(-16, 1, 2))
+                    .bent(new Bend(Bend.Kind.ARCH, 1.2, 3)))
             .with(new RulerItem(RulerPlan.school(), new Placement(50, 12, 91)))
             .onto(Desk.PINE)
             .lit(LightPlan.even().withSlope(0.5, 0.3).withColour(ColourTemperature.cast(4800, 0.2)))
             .with(SensorPlan.good())
             .seeded(21);
-    write("icing-bench", "phone", "easy", Photographer.take(plan), lens(camera), PictureCase.Expectation.ok("ruler"), 86);
+    write(
+        "icing-bench",
+        "phone",
+        "easy",
+        Photographer.take(plan),
+        lens(camera),
+        PictureCase.Expectation.ok("ruler"),
+        86);
   }
 
   /** A second run of the same samples, on tiles by a window, beside a steel ruler. */
@@ -75,16 +93,36 @@ public final class IcingExample {
     CameraPlan camera = CameraPlan.above(1600, 1200, 8.2).tilted(11, 215, -2).withDistortion(-0.01);
     RulerPlan steel =
         new RulerPlan(
-            RulerPlan.Material.STEEL, 200, 28, 0.7, RulerPlan.Graduation.MILLIMETRES, RulerPlan.Graduation.INCHES);
+            RulerPlan.Material.STEEL,
+            200,
+            28,
+            0.7,
+            RulerPlan.Graduation.MILLIMETRES,
+            RulerPlan.Graduation.INCHES);
     PhotoPlan plan =
-        PhotoPlan.of(camera, StripItem.of(IcingStrip.secondRun(), new Placement(0, 16, 87)).bent(new Bend(Bend.Kind.COCKLE, 0.7, 5)))
+        PhotoPlan.of(
+                camera,
+                StripItem.of(IcingStrip.secondRun(), new Placement(0, 16, 87))
+                    .bent(new Bend(Bend.Kind.COCKLE, 0.7, 5)))
             .with(new RulerItem(steel, new Placement(10, -47, -2)))
-            .with(new Clutter(Clutter.Kind.PEN, new Placement(97, 58, 74), LinearRgb.ofSrgb(40, 66, 140)))
+            .with(
+                new Clutter(
+                    Clutter.Kind.PEN, new Placement(97, 58, 74), LinearRgb.ofSrgb(40, 66, 140)))
             .onto(Desk.TILES)
-            .lit(LightPlan.even().withSlope(-1.4, 0.8).withColour(ColourTemperature.cast(7000, 0.25)))
+            .lit(
+                LightPlan.even()
+                    .withSlope(-1.4, 0.8)
+                    .withColour(ColourTemperature.cast(7000, 0.25)))
             .with(SensorPlan.good().withExposure(0.84))
             .seeded(31);
-    write("icing-window", "phone", "medium", Photographer.take(plan), lens(camera), PictureCase.Expectation.ok("ruler"), 86);
+    write(
+        "icing-window",
+        "phone",
+        "medium",
+        Photographer.take(plan),
+        lens(camera),
+        PictureCase.Expectation.ok("ruler"),
+        86);
   }
 
   private static PictureTags lens(CameraPlan camera) {
@@ -92,11 +130,19 @@ public final class IcingExample {
   }
 
   private void write(
-      String name, String mode, String difficulty, DrawnPicture drawn, PictureTags tags, PictureCase.Expectation expected, int quality)
+      String name,
+      String mode,
+      String difficulty,
+      DrawnPicture drawn,
+      PictureTags tags,
+      PictureCase.Expectation expected,
+      int quality)
       throws IOException {
-    PictureCase picture = new PictureCase(name, name + ".jpg", mode, difficulty, List.of("example"), expected);
+    PictureCase picture =
+        new PictureCase(name, name + ".jpg", mode, difficulty, List.of("example"), expected);
     Map<String, Object> size =
-        TruthJson.ordered("width_px", drawn.picture().widthPx(), "height_px", drawn.picture().heightPx());
+        TruthJson.ordered(
+            "width_px", drawn.picture().widthPx(), "height_px", drawn.picture().heightPx());
     Files.write(folder.resolve(picture.file()), PictureFile.jpeg(drawn.picture(), quality, tags));
     String truth = TruthJson.of(picture, drawn.strip(), drawn.ruler(), tags, size);
     Files.write(folder.resolve(name + ".truth.json"), truth.getBytes(StandardCharsets.UTF_8));

@@ -54,27 +54,45 @@ final class IcingStrip {
     lane(builder, "Yolk", Role.REFERENCE, 11, spot(YOLK, rf[1], 0.62, dice));
     lane(builder, "Rose", Role.REFERENCE, 27, spot(ROSE, rf[0], 0.70, dice));
     lane(builder, "Sky", Role.REFERENCE, 43, spot(SKY, rf[2], 0.66, dice));
-    lane(builder, "Leaf", Role.REFERENCE, 59, spot(YOLK, rf[1], 0.5, dice), spot(SKY, rf[2], 0.42, dice));
-    lane(builder, "Icing", Role.UNKNOWN, 75, spot(ROSE, rf[0], 0.42, dice), spot(SKY, rf[2], 0.28, dice));
-    builder.mark(new PencilMark.Lettering("front", new PointMm(74, frontMm + 2.5), 3, 1, Lead.USUAL));
+    lane(
+        builder,
+        "Leaf",
+        Role.REFERENCE,
+        59,
+        spot(YOLK, rf[1], 0.5, dice),
+        spot(SKY, rf[2], 0.42, dice));
+    lane(
+        builder,
+        "Icing",
+        Role.UNKNOWN,
+        75,
+        spot(ROSE, rf[0], 0.42, dice),
+        spot(SKY, rf[2], 0.28, dice));
+    builder.mark(
+        new PencilMark.Lettering("front", new PointMm(74, frontMm + 2.5), 3, 1, Lead.USUAL));
     return builder.build();
   }
 
-  private static void lane(StripPlanBuilder builder, String name, Role role, double x, SpotPlan... spots) {
+  private static void lane(
+      StripPlanBuilder builder, String name, Role role, double x, SpotPlan... spots) {
     builder.lane(new LanePlan(name, role, x, 0.3, List.of(spots)));
-    builder.mark(new PencilMark.Lettering(name, new PointMm(x, BASELINE_MM - 7), 3.4, 0, Lead.USUAL));
-    builder.mark(new PencilMark.Line(new PointMm(x, BASELINE_MM - 1.2), new PointMm(x, BASELINE_MM + 1.2), Lead.USUAL));
+    builder.mark(
+        new PencilMark.Lettering(name, new PointMm(x, BASELINE_MM - 7), 3.4, 0, Lead.USUAL));
+    builder.mark(
+        new PencilMark.Line(
+            new PointMm(x, BASELINE_MM - 1.2), new PointMm(x, BASELINE_MM + 1.2), Lead.USUAL));
   }
 
   private static SpotPlan spot(Dye dye, double rf, double absorbance, Dice dice) {
     double along = dice.between(1.5, 2.0);
-    SpotShape shape = new SpotShape(dice.between(2.1, 2.6), along, 0.15 * along * dice.normal(), 0, 0, 0.22);
+    SpotShape shape =
+        new SpotShape(dice.between(2.1, 2.6), along, 0.15 * along * dice.normal(), 0, 0, 0.22);
     return SpotPlan.of(dye, rf + dice.between(-0.004, 0.004), absorbance, shape);
   }
 
   /**
-   * Returns what two invented readers wrote down with a ruler: one careful, to half a millimetre; one
-   * who measured Rose's spot to its upper edge and slipped in Sky's division.
+   * Returns what two invented readers wrote down with a ruler: one careful, to half a millimetre;
+   * one who measured Rose's spot to its upper edge and slipped in Sky's division.
    */
   static String handReadings(StripTruth strip) {
     StringBuilder csv = new StringBuilder("lane,spot,distance_mm,front_mm,rf,reader\n");
@@ -85,10 +103,24 @@ final class IcingStrip {
         for (int i = count - 1; i >= 0; i--) {
           SpotTruth spot = lane.spots().get(i);
           boolean slips = reader.equals("second");
-          double read = slips && lane.name().equals("Rose") ? spot.extent().topDistanceMm() : spot.extent().middleDistanceMm();
+          double read =
+              slips && lane.name().equals("Rose")
+                  ? spot.extent().topDistanceMm()
+                  : spot.extent().middleDistanceMm();
           double distance = Math.round(2 * read) / 2.0;
-          double rf = slips && lane.name().equals("Sky") ? distance / (front + 10) : distance / front;
-          csv.append(String.format(Locale.ROOT, "%s,%d,%.1f,%.1f,%.2f,%s%n", lane.name(), count - i, distance, front, rf, reader).replace("\r\n", "\n"));
+          double rf =
+              slips && lane.name().equals("Sky") ? distance / (front + 10) : distance / front;
+          csv.append(
+              String.format(
+                      Locale.ROOT,
+                      "%s,%d,%.1f,%.1f,%.2f,%s%n",
+                      lane.name(),
+                      count - i,
+                      distance,
+                      front,
+                      rf,
+                      reader)
+                  .replace("\r\n", "\n"));
         }
       }
     }

@@ -22,7 +22,7 @@ final class JsonText {
   }
 
   private void value(@Nullable Object value) {
-    if (value == null || value instanceof Double number && !Double.isFinite(number)) {
+    if (value == null || (value instanceof Double number && !Double.isFinite(number))) {
       text.append("null");
     } else if (value instanceof Map<?, ?> map) {
       object(map);
@@ -35,7 +35,10 @@ final class JsonText {
       text.append(']');
     } else if (value instanceof Double number) {
       text.append(
-          BigDecimal.valueOf(number).setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString());
+          BigDecimal.valueOf(number)
+              .setScale(DECIMALS, RoundingMode.HALF_UP)
+              .stripTrailingZeros()
+              .toPlainString());
     } else if (value instanceof Integer || value instanceof Long || value instanceof Boolean) {
       text.append(value);
     } else {
@@ -45,7 +48,8 @@ final class JsonText {
 
   private void object(Map<?, ?> map) {
     text.append('{');
-    for (Iterator<? extends Map.Entry<?, ?>> entries = map.entrySet().iterator(); entries.hasNext(); ) {
+    for (Iterator<? extends Map.Entry<?, ?>> entries = map.entrySet().iterator();
+        entries.hasNext(); ) {
       Map.Entry<?, ?> entry = entries.next();
       word(String.valueOf(entry.getKey()));
       text.append(':');
@@ -57,7 +61,8 @@ final class JsonText {
 
   private void word(String word) {
     text.append('"');
-    for (char c : word.toCharArray()) {
+    for (int i = 0; i < word.length(); i++) {
+      char c = word.charAt(i);
       if (c == '"' || c == '\\') {
         text.append('\\').append(c);
       } else if (c < ' ') {

@@ -11,7 +11,9 @@ import wickmark.testdata.strip.SpotPlan;
 import wickmark.testdata.strip.SpotShape;
 import wickmark.testdata.truth.Role;
 
-/** Makes the lanes of a set's strip: references of one or two dyes, and unknowns mixed from them. */
+/**
+ * Makes the lanes of a set's strip: references of one or two dyes, and unknowns mixed from them.
+ */
 final class LaneMaker {
   private final Set<StripFeature> features;
   private final Dice dice;
@@ -25,7 +27,10 @@ final class LaneMaker {
     this.frontMm = frontMm;
   }
 
-  /** Returns the lanes at the given places; the last name is the unknown's, which may stand anywhere. */
+  /**
+   * Returns the lanes at the given places; the last name is the unknown's, which may stand
+   * anywhere.
+   */
   List<LanePlan> lanes(List<String> names, double[] x) {
     if (features.contains(StripFeature.COLUMN)) {
       return List.of(lane(names.get(0), Role.REFERENCE, x[0], column()));
@@ -75,11 +80,17 @@ final class LaneMaker {
     List<Dye> mixed = new ArrayList<>();
     for (int i = 0; i < references; i++) {
       List<Dye> reference = new ArrayList<>(List.of(dyes.get(i % dyes.size())));
-      if (references > 2 && i == references - 1 && dice.chance(0.35) && !features.contains(StripFeature.TOUCHING)) {
+      if (references > 2
+          && i == references - 1
+          && dice.chance(0.35)
+          && !features.contains(StripFeature.TOUCHING)) {
         reference.add(dyes.get(0));
       }
       contents.add(reference);
-      boolean pair = i < 2 && (features.contains(StripFeature.TOUCHING) || features.contains(StripFeature.SAME_HUE));
+      boolean pair =
+          i < 2
+              && (features.contains(StripFeature.TOUCHING)
+                  || features.contains(StripFeature.SAME_HUE));
       if (pair || mixed.isEmpty() || dice.chance(0.5)) {
         reference.stream().filter(dye -> !mixed.contains(dye)).forEach(mixed::add);
       }
@@ -112,7 +123,8 @@ final class LaneMaker {
     if (features.contains(StripFeature.BLEEDING)) {
       across = spacingMm * dice.between(0.19, 0.26);
     }
-    SpotShape shape = new SpotShape(across, along, 0.12 * along * dice.normal(), 0, 0, dice.between(0.12, 0.32));
+    SpotShape shape =
+        new SpotShape(across, along, 0.12 * along * dice.normal(), 0, 0, dice.between(0.12, 0.32));
     if (features.contains(StripFeature.TAILS) && dice.chance(0.6)) {
       shape = shape.withTail(dice.between(2.5, 7));
     }
@@ -141,15 +153,26 @@ final class LaneMaker {
   private List<SpotPlan> column() {
     List<Dye> order =
         dice.chance(0.5)
-            ? List.of(DyeCupboard.EGG, DyeCupboard.ORANGE, DyeCupboard.RASPBERRY, DyeCupboard.VIOLET, DyeCupboard.SKY)
-            : List.of(DyeCupboard.FUCHSIA, DyeCupboard.ORANGE, DyeCupboard.LEMON, DyeCupboard.LAGOON, DyeCupboard.INK);
+            ? List.of(
+                DyeCupboard.EGG,
+                DyeCupboard.ORANGE,
+                DyeCupboard.RASPBERRY,
+                DyeCupboard.VIOLET,
+                DyeCupboard.SKY)
+            : List.of(
+                DyeCupboard.FUCHSIA,
+                DyeCupboard.ORANGE,
+                DyeCupboard.LEMON,
+                DyeCupboard.LAGOON,
+                DyeCupboard.INK);
     int count = 3 + dice.below(3);
     double step = dice.between(0.13, 0.17);
     double first = dice.between(0.12, 0.9 - step * (count - 1));
     List<SpotPlan> spots = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double along = step * frontMm / dice.between(2.7, 3.3);
-      SpotShape shape = new SpotShape(dice.between(2.2, 3.2), along, 0.5, 0, 0, dice.between(0.1, 0.2));
+      SpotShape shape =
+          new SpotShape(dice.between(2.2, 3.2), along, 0.5, 0, 0, dice.between(0.1, 0.2));
       spots.add(SpotPlan.of(order.get(i), first + i * step, dice.between(0.35, 0.9), shape));
     }
     if (dice.chance(0.5)) {
@@ -159,7 +182,8 @@ final class LaneMaker {
   }
 
   private LanePlan lane(String name, Role role, double x, List<SpotPlan> spots) {
-    double drift = features.contains(StripFeature.DRIFT) ? dice.between(-3, 3) : dice.between(-0.7, 0.7);
+    double drift =
+        features.contains(StripFeature.DRIFT) ? dice.between(-3, 3) : dice.between(-0.7, 0.7);
     return new LanePlan(name, role, x, drift, spots);
   }
 }

@@ -19,8 +19,14 @@ final class LightMaker {
   }
 
   LightPlan light() {
-    double kelvin = has(SceneFeature.WARM) ? dice.between(2700, 3300) : has(SceneFeature.COOL) ? dice.between(7000, 7500) : dice.between(4300, 6800);
-    double left = has(SceneFeature.WARM) || has(SceneFeature.COOL) ? dice.between(0.35, 0.6) : dice.between(0.05, 0.3);
+    double kelvin =
+        has(SceneFeature.WARM)
+            ? dice.between(2700, 3300)
+            : has(SceneFeature.COOL) ? dice.between(7000, 7500) : dice.between(4300, 6800);
+    double left =
+        has(SceneFeature.WARM) || has(SceneFeature.COOL)
+            ? dice.between(0.35, 0.6)
+            : dice.between(0.05, 0.3);
     LinearRgb colour = ColourTemperature.cast(kelvin, left);
     LinearRgb far = has(SceneFeature.MIXED) ? ColourTemperature.cast(2900, 0.5) : colour;
     double steep = has(SceneFeature.WINDOW) ? dice.between(2.2, 3.2) : dice.between(0, 0.7);
@@ -28,7 +34,9 @@ final class LightMaker {
     LightPlan.Slope slope =
         new LightPlan.Slope(steep * StrictMath.cos(way), steep * StrictMath.sin(way), far);
     LightPlan.Direction direction =
-        new LightPlan.Direction(StrictMath.toDegrees(way), has(SceneFeature.WINDOW) ? dice.between(25, 40) : dice.between(40, 70));
+        new LightPlan.Direction(
+            StrictMath.toDegrees(way),
+            has(SceneFeature.WINDOW) ? dice.between(25, 40) : dice.between(40, 70));
     return new LightPlan(colour, slope, direction, edges(), spots(colour));
   }
 
@@ -50,7 +58,8 @@ final class LightMaker {
   }
 
   private LightPlan.ShadowEdge edge(double soft, LinearRgb left) {
-    return new LightPlan.ShadowEdge(dice.between(-18, 18), dice.between(-25, 25), dice.between(0, 360), soft, left);
+    return new LightPlan.ShadowEdge(
+        dice.between(-18, 18), dice.between(-25, 25), dice.between(0, 360), soft, left);
   }
 
   private List<LightPlan.HotSpot> spots(LinearRgb colour) {
@@ -61,6 +70,10 @@ final class LightMaker {
     double far = dice.between(25, 60);
     return List.of(
         new LightPlan.HotSpot(
-            far * StrictMath.cos(way), far * StrictMath.sin(way), dice.between(45, 80), dice.between(0.35, 0.7), colour));
+            far * StrictMath.cos(way),
+            far * StrictMath.sin(way),
+            dice.between(45, 80),
+            dice.between(0.35, 0.7),
+            colour));
   }
 }

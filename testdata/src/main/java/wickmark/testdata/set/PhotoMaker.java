@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import wickmark.testdata.noise.Dice;
+import wickmark.testdata.picture.PictureTags;
 import wickmark.testdata.scene.CameraPlan;
 import wickmark.testdata.scene.Desk;
-import wickmark.testdata.scene.Photographer;
 import wickmark.testdata.scene.PhotoPlan;
+import wickmark.testdata.scene.Photographer;
 import wickmark.testdata.scene.SensorPlan;
-import wickmark.testdata.picture.PictureTags;
 import wickmark.testdata.strip.StripPlan;
 
 /** Makes a photograph of a set by chance, with the features that are asked for. */
@@ -33,15 +33,37 @@ final class PhotoMaker {
     CameraPlan camera = camera(size, things);
     Desk desk = desk();
     PhotoPlan plan =
-        new PhotoPlan(camera, desk, new LightMaker(features, new Dice(dice.seed())).light(), sensor(), things.things(camera), dice.seed());
+        new PhotoPlan(
+            camera,
+            desk,
+            new LightMaker(features, new Dice(dice.seed())).light(),
+            sensor(),
+            things.things(camera),
+            dice.seed());
     Map<String, Object> scene =
         TruthJson.ordered(
-            "desk", desk.word(),
+            "desk",
+            desk.word(),
             "camera",
             TruthJson.ordered(
-                "tilt_deg", camera.pose().tiltDeg(), "distance_mm", camera.distanceMm(), "focal_px", camera.focalPx(),
-                "k1", camera.k1(), "defocus_px", plan.sensor().defocusPx(), "motion_px", plan.sensor().motion().lengthPx()),
-            "bends", plan.things().strips().isEmpty() ? List.of() : plan.things().strips().get(0).bends().stream().map(b -> b.kind() + " " + Math.round(b.heightMm() * 10) / 10.0 + " mm").toList());
+                "tilt_deg",
+                camera.pose().tiltDeg(),
+                "distance_mm",
+                camera.distanceMm(),
+                "focal_px",
+                camera.focalPx(),
+                "k1",
+                camera.k1(),
+                "defocus_px",
+                plan.sensor().defocusPx(),
+                "motion_px",
+                plan.sensor().motion().lengthPx()),
+            "bends",
+            plan.things().strips().isEmpty()
+                ? List.of()
+                : plan.things().strips().get(0).bends().stream()
+                    .map(b -> b.kind() + " " + Math.round(b.heightMm() * 10) / 10.0 + " mm")
+                    .toList());
     return new Shot(Photographer.take(plan), tags(camera), quality(), scene);
   }
 
@@ -50,7 +72,13 @@ final class PhotoMaker {
   }
 
   private int[] size() {
-    int[] size = dice.pick(List.of(new int[] {1536, 2048}, new int[] {1536, 2048}, new int[] {1944, 2592}, new int[] {1224, 1632}));
+    int[] size =
+        dice.pick(
+            List.of(
+                new int[] {1536, 2048},
+                new int[] {1536, 2048},
+                new int[] {1944, 2592},
+                new int[] {1224, 1632}));
     if (has(SceneFeature.SMALL) || has(SceneFeature.MESSENGER)) {
       size = new int[] {960, 1280};
     } else if (has(SceneFeature.LARGE)) {
@@ -62,18 +90,26 @@ final class PhotoMaker {
     }
     // A ribbon is photographed along its length; a sheet now and then the other way.
     boolean slender = strip.sheet().heightMm() > 2.5 * strip.sheet().widthMm();
-    boolean landscape = has(SceneFeature.SIDEWAYS) != dice.chance(slender || has(SceneFeature.HELD) ? 0 : 0.25);
+    boolean landscape =
+        has(SceneFeature.SIDEWAYS) != dice.chance(slender || has(SceneFeature.HELD) ? 0 : 0.25);
     return landscape ? new int[] {size[1], size[0]} : size;
   }
 
   private CameraPlan camera(int[] size, ThingsMaker things) {
-    double tilt = has(SceneFeature.STEEP) ? dice.between(23, 29) : has(SceneFeature.TILTED) ? dice.between(13, 20) : dice.between(0.5, 7);
+    double tilt =
+        has(SceneFeature.STEEP)
+            ? dice.between(23, 29)
+            : has(SceneFeature.TILTED) ? dice.between(13, 20) : dice.between(0.5, 7);
     double focal = dice.between(0.74, 0.86) * Math.max(size[0], size[1]);
     double[] extent = things.extent();
-    double room = has(SceneFeature.HELD) ? 1.12 : 1.1 + 1.1 * StrictMath.sin(StrictMath.toRadians(tilt));
+    double room =
+        has(SceneFeature.HELD) ? 1.12 : 1.1 + 1.1 * StrictMath.sin(StrictMath.toRadians(tilt));
     double fit = Math.min(size[0] / (room * extent[0]), size[1] / (room * extent[1]));
     double pxPerMm = fit * dice.between(0.8, 1);
-    double k1 = has(SceneFeature.BARREL) ? -dice.between(0.03, 0.06) : has(SceneFeature.CUSHION) ? dice.between(0.02, 0.04) : dice.between(-0.006, 0.006);
+    double k1 =
+        has(SceneFeature.BARREL)
+            ? -dice.between(0.03, 0.06)
+            : has(SceneFeature.CUSHION) ? dice.between(0.02, 0.04) : dice.between(-0.006, 0.006);
     CameraPlan.Pose pose = new CameraPlan.Pose(tilt, dice.between(0, 360), dice.between(-2, 2));
     return new CameraPlan(size[0], size[1], focal, focal / pxPerMm, pose, k1);
   }
@@ -100,11 +136,18 @@ final class PhotoMaker {
   private SensorPlan sensor() {
     double defocus = has(SceneFeature.DEFOCUSED) ? dice.between(1.6, 2.4) : dice.between(0.4, 0.9);
     double motion = has(SceneFeature.MOVED) ? dice.between(3, 5) : 0;
-    double noise = has(SceneFeature.NOISY) || has(SceneFeature.DIM) ? dice.between(0.016, 0.026) : dice.between(0.003, 0.009);
+    double noise =
+        has(SceneFeature.NOISY) || has(SceneFeature.DIM)
+            ? dice.between(0.016, 0.026)
+            : dice.between(0.003, 0.009);
     double exposure = has(SceneFeature.DIM) ? dice.between(0.4, 0.5) : dice.between(0.8, 0.98);
     double contrast = has(SceneFeature.LIVELY) ? dice.between(0.2, 0.35) : 0;
     return new SensorPlan(
-        defocus, new SensorPlan.Motion(motion, dice.between(0, 180)), noise, exposure, dice.between(0.03, 0.14),
+        defocus,
+        new SensorPlan.Motion(motion, dice.between(0, 180)),
+        noise,
+        exposure,
+        dice.between(0.03, 0.14),
         new SensorPlan.Finish(dice.between(0, 0.45), contrast));
   }
 
@@ -117,13 +160,15 @@ final class PhotoMaker {
 
   private PictureTags tags(CameraPlan camera) {
     List<Integer> turns = new ArrayList<>(List.of(1, 1, 1, 6, 3, 8));
-    int orientation = has(SceneFeature.EXIF_TURNED) ? dice.pick(List.of(2, 3, 4, 5, 6, 7, 8)) : dice.pick(turns);
+    int orientation =
+        has(SceneFeature.EXIF_TURNED) ? dice.pick(List.of(2, 3, 4, 5, 6, 7, 8)) : dice.pick(turns);
     boolean plain = has(SceneFeature.PNG) || has(SceneFeature.MESSENGER);
     boolean tellsLens = !plain && dice.chance(0.75);
     // Phones write 72 dpi, which means nothing: a picture that says so has still no scale.
     Optional<Double> dpi = !plain && dice.chance(0.5) ? Optional.of(72.0) : Optional.empty();
     return new PictureTags(
-        plain ? 1 : orientation, dpi,
+        plain ? 1 : orientation,
+        dpi,
         tellsLens ? OptionalDouble.of(camera.focalLength35mm()) : OptionalDouble.empty());
   }
 }

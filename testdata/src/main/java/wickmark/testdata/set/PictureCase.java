@@ -13,7 +13,12 @@ import java.util.List;
  * @param expectation what should come of it
  */
 public record PictureCase(
-    String name, String file, String mode, String difficulty, List<String> tags, Expectation expectation) {
+    String name,
+    String file,
+    String mode,
+    String difficulty,
+    List<String> tags,
+    Expectation expectation) {
   public PictureCase {
     tags = List.copyOf(tags);
   }

@@ -2,7 +2,7 @@ package wickmark.testdata.set;
 
 import static wickmark.testdata.set.Recipe.photo;
 import static wickmark.testdata.set.Recipe.scan;
-import static wickmark.testdata.set.SceneFeature.*; // a table of features reads better without their type
+import static wickmark.testdata.set.SceneFeature.*;
 import static wickmark.testdata.set.StripFeature.*;
 
 import java.util.List;

@@ -11,8 +11,13 @@ import wickmark.testdata.scene.RulerPlan.Material;
 final class RulerMaker {
   private static final List<Material> COMMON =
       List.of(
-          Material.WHITE_PLASTIC, Material.WHITE_PLASTIC, Material.WHITE_PLASTIC, Material.WOOD, Material.STEEL,
-          Material.TRANSPARENT, Material.YELLOW_PLASTIC);
+          Material.WHITE_PLASTIC,
+          Material.WHITE_PLASTIC,
+          Material.WHITE_PLASTIC,
+          Material.WOOD,
+          Material.STEEL,
+          Material.TRANSPARENT,
+          Material.YELLOW_PLASTIC);
   private static final List<Material> COLOURED =
       List.of(Material.YELLOW_PLASTIC, Material.GREEN_PLASTIC, Material.PINK_PLASTIC);
 
@@ -31,7 +36,12 @@ final class RulerMaker {
     double thickness = features.contains(SceneFeature.THICK_RULER) ? 3 : thickness(material);
     Graduation upper = Graduation.CENTIMETRES;
     Graduation lower =
-        dice.pick(List.of(Graduation.BARE, Graduation.CENTIMETRES, Graduation.INCHES, Graduation.MILLIMETRES));
+        dice.pick(
+            List.of(
+                Graduation.BARE,
+                Graduation.CENTIMETRES,
+                Graduation.INCHES,
+                Graduation.MILLIMETRES));
     if (material == Material.STEEL) {
       upper = dice.pick(List.of(Graduation.MILLIMETRES, Graduation.HALF_MILLIMETRES));
       lower = dice.pick(List.of(Graduation.MILLIMETRES, Graduation.INCHES));
@@ -44,18 +54,13 @@ final class RulerMaker {
   }
 
   private double thickness(Material material) {
-    switch (material) {
-      case STEEL:
-        return dice.between(0.5, 1);
-      case PAPER:
-        return 0.2;
-      case WOOD:
-        return dice.between(1, 2.6);
-      case TRANSPARENT:
-        return dice.between(0.3, 1.2);
-      default:
-        return dice.between(0.6, 1.8);
-    }
+    return switch (material) {
+      case STEEL -> dice.between(0.5, 1);
+      case PAPER -> 0.2;
+      case WOOD -> dice.between(1, 2.6);
+      case TRANSPARENT -> dice.between(0.3, 1.2);
+      default -> dice.between(0.6, 1.8);
+    };
   }
 
   private Material material() {

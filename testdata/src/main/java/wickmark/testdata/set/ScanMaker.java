@@ -33,20 +33,35 @@ final class ScanMaker {
   }
 
   Shot shot() {
-    double dpi = has(SceneFeature.COARSE) ? 150 : has(SceneFeature.FINE) ? 600 : dice.pick(List.of(200.0, 300.0));
-    ScanPlan.Lid lid = has(SceneFeature.BLACK_LID) ? ScanPlan.Lid.BLACK : has(SceneFeature.GREY_LID) ? ScanPlan.Lid.GREY : ScanPlan.Lid.WHITE;
+    double dpi =
+        has(SceneFeature.COARSE)
+            ? 150
+            : has(SceneFeature.FINE) ? 600 : dice.pick(List.of(200.0, 300.0));
+    ScanPlan.Lid lid =
+        has(SceneFeature.BLACK_LID)
+            ? ScanPlan.Lid.BLACK
+            : has(SceneFeature.GREY_LID) ? ScanPlan.Lid.GREY : ScanPlan.Lid.WHITE;
     ScanPlan plan = strips.size() > 1 ? many(dpi, lid) : one(dpi, lid);
     PictureTags tags =
-        new PictureTags(1, has(SceneFeature.NO_TAG) ? Optional.empty() : Optional.of(dpi), OptionalDouble.empty());
+        new PictureTags(
+            1,
+            has(SceneFeature.NO_TAG) ? Optional.empty() : Optional.of(dpi),
+            OptionalDouble.empty());
     int quality = has(SceneFeature.PNG) ? 0 : has(SceneFeature.JPEG_60) ? 60 : 86 + dice.below(10);
-    return new Shot(Scanner.scan(plan), tags, quality, TruthJson.ordered("lid", lid.word(), "dpi", dpi));
+    return new Shot(
+        Scanner.scan(plan), tags, quality, TruthJson.ordered("lid", lid.word(), "dpi", dpi));
   }
 
   private ScanPlan one(double dpi, ScanPlan.Lid lid) {
     StripPlan strip = strips.get(0);
     boolean tight = has(SceneFeature.TIGHT) || has(SceneFeature.CROPPED);
-    double around = has(SceneFeature.CROPPED) ? -0.8 : tight ? dice.between(0.8, 2) : dice.between(7, 25);
-    double turn = quarters() + (has(SceneFeature.CROPPED) ? dice.between(-0.15, 0.15) : tight ? dice.between(-0.3, 0.3) : dice.between(-2.5, 2.5));
+    double around =
+        has(SceneFeature.CROPPED) ? -0.8 : tight ? dice.between(0.8, 2) : dice.between(7, 25);
+    double turn =
+        quarters()
+            + (has(SceneFeature.CROPPED)
+                ? dice.between(-0.15, 0.15)
+                : tight ? dice.between(-0.3, 0.3) : dice.between(-2.5, 2.5));
     double beside = has(SceneFeature.RULER_IN_SCAN) ? 34 : 0;
     double angle = StrictMath.toRadians(turn);
     double cos = Math.abs(StrictMath.cos(angle));
@@ -63,7 +78,8 @@ final class ScanMaker {
     if (has(SceneFeature.RULER_IN_SCAN)) {
       rulers.add(ruler(item.placement(), strip));
     }
-    return new ScanPlan(dpi, new ScanPlan.Glass(boxW, boxH, lid), List.of(item), rulers, sensor(), dice.seed());
+    return new ScanPlan(
+        dpi, new ScanPlan.Glass(boxW, boxH, lid), List.of(item), rulers, sensor(), dice.seed());
   }
 
   private boolean sideways() {
@@ -76,13 +92,20 @@ final class ScanMaker {
 
   private RulerItem ruler(Placement strip, StripPlan plan) {
     RulerPlan ruler =
-        new RulerPlan(RulerPlan.Material.WHITE_PLASTIC, 150, 28, 0.8, RulerPlan.Graduation.CENTIMETRES, RulerPlan.Graduation.BARE);
+        new RulerPlan(
+            RulerPlan.Material.WHITE_PLASTIC,
+            150,
+            28,
+            0.8,
+            RulerPlan.Graduation.CENTIMETRES,
+            RulerPlan.Graduation.BARE);
     double off = plan.sheet().widthMm() / 2 + 4 + 14;
     double angle = StrictMath.toRadians(strip.angleDeg());
     return new RulerItem(
         ruler,
         new Placement(
-            strip.xMm() + off * StrictMath.cos(angle), strip.yMm() + off * StrictMath.sin(angle),
+            strip.xMm() + off * StrictMath.cos(angle),
+            strip.yMm() + off * StrictMath.sin(angle),
             strip.angleDeg() + 90 + dice.between(-1, 1)));
   }
 
@@ -97,12 +120,17 @@ final class ScanMaker {
       items.add(StripItem.of(strip, new Placement(x + w / 2, y, dice.between(-2, 2))));
       x += w + dice.between(6, 10);
     }
-    return new ScanPlan(dpi, new ScanPlan.Glass(x, tallest + 20, lid), items, List.of(), sensor(), dice.seed());
+    return new ScanPlan(
+        dpi, new ScanPlan.Glass(x, tallest + 20, lid), items, List.of(), sensor(), dice.seed());
   }
 
   private SensorPlan sensor() {
     return new SensorPlan(
-        dice.between(0.45, 0.75), new SensorPlan.Motion(0, 0), dice.between(0.002, 0.006), dice.between(0.94, 1.02), 0,
+        dice.between(0.45, 0.75),
+        new SensorPlan.Motion(0, 0),
+        dice.between(0.002, 0.006),
+        dice.between(0.94, 1.02),
+        0,
         new SensorPlan.Finish(dice.between(0, 0.35), 0));
   }
 }

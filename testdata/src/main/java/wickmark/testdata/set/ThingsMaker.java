@@ -49,8 +49,14 @@ final class ThingsMaker {
   }
 
   private double turn() {
-    double quarter = has(SceneFeature.SIDEWAYS) ? (dice.chance(0.5) ? 90 : 270) : has(SceneFeature.UPSIDE_DOWN) ? 180 : 0;
-    double askew = has(SceneFeature.TURNED) ? dice.between(15, 38) * (dice.chance(0.5) ? 1 : -1) : dice.between(-7, 7);
+    double quarter =
+        has(SceneFeature.SIDEWAYS)
+            ? (dice.chance(0.5) ? 90 : 270)
+            : has(SceneFeature.UPSIDE_DOWN) ? 180 : 0;
+    double askew =
+        has(SceneFeature.TURNED)
+            ? dice.between(15, 38) * (dice.chance(0.5) ? 1 : -1)
+            : dice.between(-7, 7);
     return quarter + (has(SceneFeature.HELD) ? dice.between(-3, 3) : askew);
   }
 
@@ -99,7 +105,8 @@ final class ThingsMaker {
   private double[] turned(double u, double v) {
     double angle = StrictMath.toRadians(turnDeg);
     return new double[] {
-      u * StrictMath.cos(angle) - v * StrictMath.sin(angle), u * StrictMath.sin(angle) + v * StrictMath.cos(angle)
+      u * StrictMath.cos(angle) - v * StrictMath.sin(angle),
+      u * StrictMath.sin(angle) + v * StrictMath.cos(angle)
     };
   }
 
@@ -128,16 +135,22 @@ final class ThingsMaker {
       double tall = height * dice.between(0.7, 1);
       StripPlan other = StripMaker.unused(unusedWidth, tall, dice.seed());
       double u = -side * (width / 2 + 8 + unusedWidth / 2);
-      strips.add(StripItem.of(other, placed(u, dice.between(-10, 10), dice.between(-4, 4), shift)).unused());
+      strips.add(
+          StripItem.of(other, placed(u, dice.between(-10, 10), dice.between(-4, 4), shift))
+              .unused());
     }
     List<RulerItem> rulers = has(SceneFeature.NO_RULER) ? List.of() : List.of(ruler(shift));
-    return new PhotoPlan.Things(strips, rulers, clutter(shift, camera, mmPerPx), has(SceneFeature.ON_RULER));
+    return new PhotoPlan.Things(
+        strips, rulers, clutter(shift, camera, mmPerPx), has(SceneFeature.ON_RULER));
   }
 
   private RulerItem ruler(double[] shift) {
     // Where the ruler lies over the paper, it must not hide a spot.
     double most = has(SceneFeature.RULER_OVER_EDGE) ? 0.6 : 1.3;
-    double askew = has(SceneFeature.RULER_ASKEW) ? dice.between(5, 9) * (dice.chance(0.5) ? 1 : -1) : dice.between(-most, most);
+    double askew =
+        has(SceneFeature.RULER_ASKEW)
+            ? dice.between(5, 9) * (dice.chance(0.5) ? 1 : -1)
+            : dice.between(-most, most);
     double away = has(SceneFeature.RULER_TURNED_AWAY) || has(SceneFeature.ON_RULER) ? 180 : 0;
     double off = gap + ruler.widthMm() / 2 + (has(SceneFeature.RULER_ASKEW) ? 9 : 0);
     boolean across = has(SceneFeature.RULER_ACROSS);
@@ -145,9 +158,12 @@ final class ThingsMaker {
     double slide = Math.max(0, ruler.lengthMm() / 2 - reach - 5) * dice.between(-1, 1);
     if (across) {
       // Its upper edge faces the strip: as it is below the strip, upside down above it.
-      return new RulerItem(ruler, placed(slide, side * (height / 2 + off), (side < 0 ? 0 : 180) + away + askew, shift));
+      return new RulerItem(
+          ruler,
+          placed(slide, side * (height / 2 + off), (side < 0 ? 0 : 180) + away + askew, shift));
     }
-    return new RulerItem(ruler, placed(side * (width / 2 + off), slide, side * 90 + away + askew, shift));
+    return new RulerItem(
+        ruler, placed(side * (width / 2 + off), slide, side * 90 + away + askew, shift));
   }
 
   private List<Bend> bends() {
@@ -178,34 +194,71 @@ final class ThingsMaker {
     double halfX = camera.widthPx() / 2.0 * mmPerPx;
     double halfY = camera.heightPx() / 2.0 * mmPerPx;
     if (has(SceneFeature.COIN)) {
-      clutter.add(beside(Clutter.Kind.DISC, dice.pick(List.of(LinearRgb.ofSrgb(206, 178, 110), LinearRgb.ofSrgb(182, 184, 186))), shift, halfX, halfY));
+      clutter.add(
+          beside(
+              Clutter.Kind.DISC,
+              dice.pick(List.of(LinearRgb.ofSrgb(206, 178, 110), LinearRgb.ofSrgb(182, 184, 186))),
+              shift,
+              halfX,
+              halfY));
     }
     if (has(SceneFeature.PEN)) {
-      clutter.add(beside(Clutter.Kind.PEN, dice.pick(List.of(LinearRgb.ofSrgb(30, 60, 150), LinearRgb.ofSrgb(180, 30, 36), LinearRgb.ofSrgb(40, 40, 44))), shift, halfX, halfY));
+      clutter.add(
+          beside(
+              Clutter.Kind.PEN,
+              dice.pick(
+                  List.of(
+                      LinearRgb.ofSrgb(30, 60, 150),
+                      LinearRgb.ofSrgb(180, 30, 36),
+                      LinearRgb.ofSrgb(40, 40, 44))),
+              shift,
+              halfX,
+              halfY));
     }
     if (has(SceneFeature.RUBBER)) {
-      clutter.add(beside(Clutter.Kind.RUBBER, LinearRgb.ofSrgb(226, 150, 158), shift, halfX, halfY));
+      clutter.add(
+          beside(Clutter.Kind.RUBBER, LinearRgb.ofSrgb(226, 150, 158), shift, halfX, halfY));
     }
     if (has(SceneFeature.BEAKER)) {
       clutter.add(beside(Clutter.Kind.RIM, LinearRgb.ofSrgb(214, 224, 226), shift, halfX, halfY));
     }
     if (has(SceneFeature.CLIP)) {
       double u = dice.between(-0.3, 0.3) * width;
-      clutter.add(new Clutter(Clutter.Kind.CLIP, placed(u, height / 2 + 3, 90 + dice.between(-12, 12), shift), LinearRgb.ofSrgb(150, 152, 156)));
+      clutter.add(
+          new Clutter(
+              Clutter.Kind.CLIP,
+              placed(u, height / 2 + 3, 90 + dice.between(-12, 12), shift),
+              LinearRgb.ofSrgb(150, 152, 156)));
     }
     if (has(SceneFeature.FINGER)) {
       Clutter.Kind kind = Clutter.Kind.FINGER;
-      clutter.add(new Clutter(kind, placed(dice.between(-0.3, 0.3) * width, height / 2 + 35 - 5, 180 + dice.between(-15, 15), shift), LinearRgb.ofSrgb(214, 158, 130)));
+      clutter.add(
+          new Clutter(
+              kind,
+              placed(
+                  dice.between(-0.3, 0.3) * width,
+                  height / 2 + 35 - 5,
+                  180 + dice.between(-15, 15),
+                  shift),
+              LinearRgb.ofSrgb(214, 158, 130)));
     }
     if (has(SceneFeature.HELD)) {
       double u = (dice.chance(0.5) ? 1 : -1) * width * 0.36;
-      clutter.add(new Clutter(Clutter.Kind.FINGER, placed(u, -height / 2 + 12 - 35, dice.between(-10, 10), shift), LinearRgb.ofSrgb(198, 140, 112)));
+      clutter.add(
+          new Clutter(
+              Clutter.Kind.FINGER,
+              placed(u, -height / 2 + 12 - 35, dice.between(-10, 10), shift),
+              LinearRgb.ofSrgb(198, 140, 112)));
     }
     return clutter;
   }
 
-  /** Looks for a place in the picture where the thing covers neither strip nor ruler; else at its rim. */
-  private Clutter beside(Clutter.Kind kind, LinearRgb colour, double[] shift, double halfX, double halfY) {
+  /**
+   * Looks for a place in the picture where the thing covers neither strip nor ruler; else at its
+   * rim.
+   */
+  private Clutter beside(
+      Clutter.Kind kind, LinearRgb colour, double[] shift, double halfX, double halfY) {
     double radius = kind == Clutter.Kind.PEN ? 40 : kind == Clutter.Kind.RIM ? 28 : 16;
     double angle = dice.between(0, 360);
     for (int tries = 0; tries < 200; tries++) {
@@ -216,9 +269,10 @@ final class ThingsMaker {
       double v = StrictMath.cos(turn) * (y - shift[1]) - StrictMath.sin(turn) * (x - shift[0]);
       boolean clear = Math.abs(u) > width / 2 + radius || Math.abs(v) > height / 2 + radius;
       double rulerMiddle = side * (width / 2 + gap + ruler.widthMm() / 2);
-      boolean offRuler = has(SceneFeature.RULER_ACROSS) || has(SceneFeature.NO_RULER)
-          ? Math.abs(v) < height / 2
-          : Math.abs(u - rulerMiddle) > ruler.widthMm() / 2 + radius;
+      boolean offRuler =
+          (has(SceneFeature.RULER_ACROSS) || has(SceneFeature.NO_RULER))
+              ? Math.abs(v) < height / 2
+              : Math.abs(u - rulerMiddle) > ruler.widthMm() / 2 + radius;
       if (clear && offRuler) {
         return new Clutter(kind, new Placement(x, y, angle), colour);
       }

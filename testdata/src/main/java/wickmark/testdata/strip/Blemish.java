@@ -27,9 +27,14 @@ public sealed interface Blemish {
   /** A piece of sticky tape, upright, between two opposite corners. */
   record Tape(PointMm from, PointMm to) implements Blemish {}
 
-  /** Ink of the given dye that was used for a line across at a height and has itself run up by so many mm. */
-  record RunningLine(double heightMm, double runMm, double absorbance, Dye dye) implements Blemish {}
+  /**
+   * Ink of the given dye that was used for a line across at a height and has itself run up by so
+   * many mm.
+   */
+  record RunningLine(double heightMm, double runMm, double absorbance, Dye dye)
+      implements Blemish {}
 
   /** A faint trace of dye all along a lane. */
-  record Streak(double xMm, double fromMm, double toMm, double absorbance, Dye dye) implements Blemish {}
+  record Streak(double xMm, double fromMm, double toMm, double absorbance, Dye dye)
+      implements Blemish {}
 }

@@ -76,12 +76,15 @@ public final class SheetEdges {
     double skew = sheet.cut().skewMm();
     List<PointMm> corners = new ArrayList<>();
     for (double[] corner : true4) {
-      corners.add(new PointMm(corner[0] + dice.between(-skew, skew), corner[1] + dice.between(-skew, skew)));
+      corners.add(
+          new PointMm(
+              corner[0] + dice.between(-skew, skew), corner[1] + dice.between(-skew, skew)));
     }
     return corners;
   }
 
-  private static double[] edge(double length, double from, double to, Cut cut, double bulge, long seed) {
+  private static double[] edge(
+      double length, double from, double to, Cut cut, double bulge, long seed) {
     double[] edge = new double[(int) (length / STEP_MM) + 2];
     ValueNoise noise = new ValueNoise(seed);
     for (int i = 0; i < edge.length; i++) {
@@ -89,7 +92,8 @@ public final class SheetEdges {
       double share = along / length;
       double ends = Math.min(1, 8 * Math.min(share, Math.max(0, 1 - share)));
       edge[i] =
-          from + share * (to - from)
+          from
+              + share * (to - from)
               + bulge * 4 * share * (1 - share)
               + ends * cut.waverMm() * noise.octaves(along / 28, 0.5, 2)
               + 2.2 * cut.roughMm() * noise.octaves(along / 0.7, 7.5, 3);

@@ -27,6 +27,7 @@ class DiceTest {
     double[] numbers = DoubleStream.generate(dice::normal).limit(20_000).toArray();
 
     assertThat(DoubleStream.of(numbers).average().orElseThrow()).isCloseTo(0, within(0.03));
-    assertThat(DoubleStream.of(numbers).map(n -> n * n).average().orElseThrow()).isCloseTo(1, within(0.05));
+    assertThat(DoubleStream.of(numbers).map(n -> n * n).average().orElseThrow())
+        .isCloseTo(1, within(0.05));
   }
 }

@@ -29,7 +29,8 @@ class DrawSetTest {
 
   @Test
   void everyFeatureIsAskedForBySomeRecipe() {
-    List<String> asked = Recipes.ALL.stream().flatMap(recipe -> recipe.tags().stream()).distinct().toList();
+    List<String> asked =
+        Recipes.ALL.stream().flatMap(recipe -> recipe.tags().stream()).distinct().toList();
 
     assertThat(asked).hasSize(StripFeature.values().length + SceneFeature.values().length);
   }
@@ -40,7 +41,8 @@ class DrawSetTest {
 
     assertThat(names(folder)).containsExactly("drawn-001.jpg", "drawn-001.truth.json");
     assertThat(Files.readString(folder.resolve("drawn-001.truth.json")))
-        .startsWith("{\"format\":\"wickmark-truth/1\",\"name\":\"drawn-001\",\"file\":\"drawn-001.jpg\",\"expected\":\"ok\"")
+        .startsWith(
+            "{\"format\":\"wickmark-truth/1\",\"name\":\"drawn-001\",\"file\":\"drawn-001.jpg\",\"expected\":\"ok\"")
         .contains("\"mm_per_px\":{\"centre\":0.")
         .contains("\"scale_sources\":[\"ruler\"]")
         .doesNotContain("NaN");
@@ -61,7 +63,8 @@ class DrawSetTest {
 
   @Test
   void aFrontThatRanOffTheTopHasNoRf() throws IOException {
-    new DrawSet(folder, 3).draw(4, Recipe.scan("easy", SceneFeature.COARSE, StripFeature.FRONT_OFF_TOP));
+    new DrawSet(folder, 3)
+        .draw(4, Recipe.scan("easy", SceneFeature.COARSE, StripFeature.FRONT_OFF_TOP));
 
     assertThat(Files.readString(folder.resolve("drawn-005.truth.json")))
         .contains("\"expected\":\"refuse\",\"reason\":\"no-front\"")
@@ -71,13 +74,17 @@ class DrawSetTest {
 
   @Test
   void aScanOfSeveralStripsHasATruthForEach() throws IOException {
-    new DrawSet(folder, 3).draw(0, Recipe.scan("medium", SceneFeature.COARSE, SceneFeature.MANY, StripFeature.RIBBON));
+    new DrawSet(folder, 3)
+        .draw(
+            0, Recipe.scan("medium", SceneFeature.COARSE, SceneFeature.MANY, StripFeature.RIBBON));
 
-    assertThat(names(folder)).contains("drawn-001.jpg", "drawn-001-1.truth.json", "drawn-001-6.truth.json");
+    assertThat(names(folder))
+        .contains("drawn-001.jpg", "drawn-001-1.truth.json", "drawn-001-6.truth.json");
   }
 
   @Test
   void refusesAnOptionItDoesNotKnow() {
-    assertThatThrownBy(() -> DrawSetOptions.of(List.of("--colour", "red"))).hasMessageContaining("--colour");
+    assertThatThrownBy(() -> DrawSetOptions.of(List.of("--colour", "red")))
+        .hasMessageContaining("--colour");
   }
 }
