@@ -8,8 +8,7 @@ public record LinearRgb(double red, double green, double blue) {
 
   /** Returns the linear light of an 8-bit sRGB colour; each part 0 to 255. */
   public static LinearRgb ofSrgb(int red, int green, int blue) {
-    return new LinearRgb(
-        SrgbCurve.decode8(red), SrgbCurve.decode8(green), SrgbCurve.decode8(blue));
+    return new LinearRgb(SrgbCurve.decode8(red), SrgbCurve.decode8(green), SrgbCurve.decode8(blue));
   }
 
   public LinearRgb times(double factor) {

@@ -18,7 +18,10 @@ public final class SrgbCurve {
     return linear <= 0.0031308 ? 12.92 * linear : 1.055 * StrictMath.pow(linear, 1 / 2.4) - 0.055;
   }
 
-  /** Returns the same from a table, for whole pictures; light outside 0 to 1 is clipped as a sensor clips it. */
+  /**
+   * Returns the same from a table, for whole pictures; light outside 0 to 1 is clipped as a sensor
+   * clips it.
+   */
   public static float encodeClipped(float linear) {
     if (!(linear > 0)) {
       return 0;

@@ -1,5 +1,7 @@
-/** Light and colour of the drawn pictures: linear RGB, sRGB coding, CIELAB and plain names. Written apart from the
- * program under test, so that both can be wrong only separately. */
+/**
+ * Light and colour of the drawn pictures: linear RGB, sRGB coding, CIELAB and plain names. Written
+ * apart from the program under test, so that both can be wrong only separately.
+ */
 @NullMarked
 package wickmark.testdata.colour;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A plain hand of single strokes. Each glyph is drawn on a grid four wide and six high; strokes are
@@ -12,6 +13,8 @@ import java.util.Map;
 public final class StrokeFont {
   private static final double CAPITAL = 6;
   private static final double GAP = 1.6;
+  private static final Pattern LINE_END = Pattern.compile(";");
+  private static final Pattern NUMBER_END = Pattern.compile("[ ,]+");
   private static final Map<Character, int[][]> GLYPHS = glyphs();
 
   private StrokeFont() {}
@@ -20,8 +23,8 @@ public final class StrokeFont {
   public static List<Stroke> strokes(String text) {
     List<Stroke> strokes = new ArrayList<>();
     double pen = 0;
-    for (char character : text.toCharArray()) {
-      int[][] glyph = GLYPHS.getOrDefault(character, new int[0][]);
+    for (int at = 0; at < text.length(); at++) {
+      int[][] glyph = glyph(text, at);
       for (int[] line : glyph) {
         for (int i = 2; i < line.length; i += 2) {
           strokes.add(
@@ -38,10 +41,14 @@ public final class StrokeFont {
   /** Returns the width of a text in units of a capital's height. */
   public static double width(String text) {
     double pen = 0;
-    for (char character : text.toCharArray()) {
-      pen += breadth(GLYPHS.getOrDefault(character, new int[0][])) + GAP;
+    for (int at = 0; at < text.length(); at++) {
+      pen += breadth(glyph(text, at)) + GAP;
     }
     return Math.max(0, pen - GAP) / CAPITAL;
+  }
+
+  private static int[][] glyph(String text, int at) {
+    return GLYPHS.getOrDefault(text.charAt(at), new int[0][]);
   }
 
   private static double breadth(int[][] glyph) {
@@ -56,23 +63,16 @@ public final class StrokeFont {
 
   private static Map<Character, int[][]> glyphs() {
     Map<Character, int[][]> glyphs = new HashMap<>();
-    for (String row : TABLE.split("\n")) {
-      if (!row.isBlank()) {
-        glyphs.put(row.charAt(0), lines(row.substring(1).trim()));
-      }
-    }
+    TABLE.lines().forEach(row -> glyphs.put(row.charAt(0), lines(row.substring(1).trim())));
     return glyphs;
   }
 
   private static int[][] lines(String text) {
-    String[] parts = text.split(";");
-    int[][] lines = new int[parts.length][];
-    for (int i = 0; i < parts.length; i++) {
-      String[] numbers = parts[i].trim().split("[ ,]+");
-      lines[i] = new int[numbers.length];
-      for (int j = 0; j < numbers.length; j++) {
-        lines[i][j] = Integer.parseInt(numbers[j]);
-      }
+    List<String> parts = LINE_END.splitAsStream(text).toList();
+    int[][] lines = new int[parts.size()][];
+    for (int i = 0; i < lines.length; i++) {
+      lines[i] =
+          NUMBER_END.splitAsStream(parts.get(i).trim()).mapToInt(Integer::parseInt).toArray();
     }
     return lines;
   }

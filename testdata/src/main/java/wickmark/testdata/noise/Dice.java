@@ -45,7 +45,10 @@ public final class Dice {
     return choices.get(below(choices.size()));
   }
 
-  /** Returns a seed for a part of the picture, so that other parts do not shift when this one changes. */
+  /**
+   * Returns a seed for a part of the picture, so that other parts do not shift when this one
+   * changes.
+   */
   public long seed() {
     return source.nextLong();
   }

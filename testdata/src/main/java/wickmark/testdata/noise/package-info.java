@@ -1,4 +1,6 @@
-/** Chance that is the same on every machine: dice thrown from a seed, and smooth noise over a plane. */
+/**
+ * Chance that is the same on every machine: dice thrown from a seed, and smooth noise over a plane.
+ */
 @NullMarked
 package wickmark.testdata.noise;
 

@@ -20,7 +20,8 @@ final class ExifSegment {
     if (tags.orientation() != 1) {
       root.add(new Entry(0x0112, SHORT, tags.orientation()));
     }
-    tags.focalLength35mm().ifPresent(mm -> exif.add(new Entry(0xA405, SHORT, (int) Math.round(mm))));
+    tags.focalLength35mm()
+        .ifPresent(mm -> exif.add(new Entry(0xA405, SHORT, (int) Math.round(mm))));
     if (!exif.isEmpty()) {
       root.add(new Entry(0x8769, LONG, 8 + 2 + 12 * (root.size() + 1) + 4));
     }

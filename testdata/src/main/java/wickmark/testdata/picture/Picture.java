@@ -16,7 +16,12 @@ public final class Picture {
   public Picture(int widthPx, int heightPx, byte[] rgb) {
     if (rgb.length != 3 * widthPx * heightPx) {
       throw new IllegalArgumentException(
-          "a picture of " + widthPx + " x " + heightPx + " px needs 3 bytes a pixel, got " + rgb.length);
+          "a picture of "
+              + widthPx
+              + " x "
+              + heightPx
+              + " px needs 3 bytes a pixel, got "
+              + rgb.length);
     }
     this.widthPx = widthPx;
     this.heightPx = heightPx;
@@ -80,7 +85,7 @@ public final class Picture {
         System.arraycopy(rgb, 3 * (y * widthPx + x), to, target, 3);
       }
     }
-    return new Picture(heightPx, widthPx, to);
+    return new Picture(/* widthPx= */ heightPx, /* heightPx= */ widthPx, to);
   }
 
   /** Returns the picture mirrored left to right. */

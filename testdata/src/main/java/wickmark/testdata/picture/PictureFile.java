@@ -14,6 +14,7 @@ import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /**
  * Drawn pictures as files. The pixels of a plan are the same everywhere; the bytes of a JPEG depend
@@ -36,7 +37,8 @@ public final class PictureFile {
     how.setCompressionQuality(quality / 100f);
     byte[] plain = encoded(writer, how, new IIOImage(tags.stored(upright).toImage(), null, null));
     byte[] exif = ExifSegment.of(tags);
-    // The encoder begins with the start marker and an 18-byte JFIF segment, which holds the resolution.
+    // The encoder begins with the start marker and an 18-byte JFIF segment, which holds the
+    // resolution.
     int jfifEnd = 2 + 18;
     tags.dpi().ifPresent(dpi -> density(plain, (int) Math.round(dpi)));
     ByteArrayOutputStream out = new ByteArrayOutputStream(plain.length + exif.length);
@@ -98,7 +100,7 @@ public final class PictureFile {
 
   private static byte[] encoded(ImageWriter writer, ImageWriteParam how, IIOImage image) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+    try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
       writer.setOutput(out);
       writer.write(null, image, how);
     } catch (IOException broken) {

@@ -25,25 +25,20 @@ public record PictureTags(int orientation, Optional<Double> dpi, OptionalDouble 
     return new PictureTags(1, Optional.of(dpi), OptionalDouble.empty());
   }
 
-  /** Returns the pixels as they must be stored so that a reader that obeys the orientation sees the picture upright. */
+  /**
+   * Returns the pixels as they must be stored so that a reader that obeys the orientation sees the
+   * picture upright.
+   */
   Picture stored(Picture upright) {
-    switch (orientation) {
-      case 2:
-        return upright.mirrored();
-      case 3:
-        return upright.turned(2);
-      case 4:
-        return upright.mirrored().turned(2);
-      case 5:
-        return upright.turned(1).mirrored();
-      case 6:
-        return upright.turned(3);
-      case 7:
-        return upright.turned(3).mirrored();
-      case 8:
-        return upright.turned(1);
-      default:
-        return upright;
-    }
+    return switch (orientation) {
+      case 2 -> upright.mirrored();
+      case 3 -> upright.turned(2);
+      case 4 -> upright.mirrored().turned(2);
+      case 5 -> upright.turned(1).mirrored();
+      case 6 -> upright.turned(3);
+      case 7 -> upright.turned(3).mirrored();
+      case 8 -> upright.turned(1);
+      default -> upright;
+    };
   }
 }

@@ -29,7 +29,8 @@ public record Bend(Kind kind, double heightMm, long seed) {
     HUNG
   }
 
-  static double heightAt(List<Bend> bends, double across, double along, double width, double height) {
+  static double heightAt(
+      List<Bend> bends, double across, double along, double width, double height) {
     double sum = 0.15;
     for (Bend bend : bends) {
       sum += bend.at(across / width, along / height, width, height);
@@ -39,21 +40,17 @@ public record Bend(Kind kind, double heightMm, long seed) {
 
   /** Returns this bend's height where the shares of width and height are u and v. */
   private double at(double u, double v, double width, double height) {
-    switch (kind) {
-      case ARCH:
-        return heightMm * hump(v);
-      case CUP:
-        return heightMm * (1 - hump(v));
-      case BOW:
-        return heightMm * hump(u);
-      case CORNER:
+    return switch (kind) {
+      case ARCH -> heightMm * hump(v);
+      case CUP -> heightMm * (1 - hump(v));
+      case BOW -> heightMm * hump(u);
+      case CORNER -> {
         double past = Math.max(0, u + v - 1.35) / 0.65;
-        return heightMm * past * past;
-      case HUNG:
-        return heightMm * ramp((v - 0.86) * height) / ramp(0.14 * height);
-      default:
-        return cockle(u * width, v * height);
-    }
+        yield heightMm * past * past;
+      }
+      case HUNG -> heightMm * ramp((v - 0.86) * height) / ramp(0.14 * height);
+      default -> cockle(u * width, v * height);
+    };
   }
 
   private static double hump(double share) {
@@ -70,8 +67,11 @@ public record Bend(Kind kind, double heightMm, long seed) {
     ValueNoise noise = new ValueNoise(seed);
     DoubleUnaryOperator wave = t -> 0.5 + 0.5 * StrictMath.sin(t);
     double lean = noise.at(0.3, 0.6);
-    double first = wave.applyAsDouble(2 * Math.PI * (x * 0.5 * lean + y) / 46 + 3 * noise.at(x / 60, y / 60));
-    double second = wave.applyAsDouble(2 * Math.PI * (x - y * 0.4 * lean) / 58 + 3 * noise.at(x / 70 + 9, y / 70));
+    double first =
+        wave.applyAsDouble(2 * Math.PI * (x * 0.5 * lean + y) / 46 + 3 * noise.at(x / 60, y / 60));
+    double second =
+        wave.applyAsDouble(
+            2 * Math.PI * (x - y * 0.4 * lean) / 58 + 3 * noise.at(x / 70 + 9, y / 70));
     return heightMm * (0.6 * first + 0.4 * second);
   }
 }

@@ -50,7 +50,8 @@ final class Blur {
     return to;
   }
 
-  private static void shifted(float[] from, int start, float[] row, int shift, float weight, int width) {
+  private static void shifted(
+      float[] from, int start, float[] row, int shift, float weight, int width) {
     for (int x = 0; x < width; x++) {
       int other = start + 3 * Math.max(0, Math.min(width - 1, x + shift));
       row[3 * x] += weight * from[other];

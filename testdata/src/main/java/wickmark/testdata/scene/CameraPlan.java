@@ -10,12 +10,19 @@ package wickmark.testdata.scene;
  * @param pose where it stands
  * @param k1 radial distortion: a ray at tangent r is seen at r (1 + k1 r²); below 0 is a barrel
  */
-public record CameraPlan(int widthPx, int heightPx, double focalPx, double distanceMm, Pose pose, double k1) {
+public record CameraPlan(
+    int widthPx, int heightPx, double focalPx, double distanceMm, Pose pose, double k1) {
   public CameraPlan {
     if (widthPx < 16 || heightPx < 16 || !(focalPx > 0) || !(distanceMm > 0)) {
       throw new IllegalArgumentException(
-          "a picture needs at least 16 x 16 px, focal length and distance above 0, were " + widthPx + " x "
-              + heightPx + ", " + focalPx + ", " + distanceMm);
+          "a picture needs at least 16 x 16 px, focal length and distance above 0, were "
+              + widthPx
+              + " x "
+              + heightPx
+              + ", "
+              + focalPx
+              + ", "
+              + distanceMm);
     }
   }
 
@@ -36,14 +43,18 @@ public record CameraPlan(int widthPx, int heightPx, double focalPx, double dista
   }
 
   public CameraPlan tilted(double tiltDeg, double azimuthDeg, double rollDeg) {
-    return new CameraPlan(widthPx, heightPx, focalPx, distanceMm, new Pose(tiltDeg, azimuthDeg, rollDeg), k1);
+    return new CameraPlan(
+        widthPx, heightPx, focalPx, distanceMm, new Pose(tiltDeg, azimuthDeg, rollDeg), k1);
   }
 
   public CameraPlan withDistortion(double value) {
     return new CameraPlan(widthPx, heightPx, focalPx, distanceMm, pose, value);
   }
 
-  /** Returns the focal length that a camera with a 36 x 24 mm sensor (diagonal 43.27 mm) would need, mm. */
+  /**
+   * Returns the focal length that a camera with a 36 x 24 mm sensor (diagonal 43.27 mm) would need,
+   * mm.
+   */
   public double focalLength35mm() {
     return focalPx * 43.2666 / StrictMath.hypot(widthPx, heightPx);
   }

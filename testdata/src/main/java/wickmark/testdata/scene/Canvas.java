@@ -1,6 +1,8 @@
 package wickmark.testdata.scene;
 
-/** A picture in linear light, before the camera's sensor: red, green and blue of pixel after pixel. */
+/**
+ * A picture in linear light, before the camera's sensor: red, green and blue of pixel after pixel.
+ */
 final class Canvas {
   final int widthPx;
   final int heightPx;

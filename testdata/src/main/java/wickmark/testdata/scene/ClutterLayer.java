@@ -2,6 +2,8 @@ package wickmark.testdata.scene;
 
 /** A thing that lies about, seen at the height of its upper side. */
 final class ClutterLayer implements Layer, Shadows.Caster {
+  private static final double FAR_MM = 1000;
+
   private final Clutter clutter;
   private final Frame frame;
   private final Camera camera;
@@ -44,14 +46,13 @@ final class ClutterLayer implements Layer, Shadows.Caster {
     double ownY = frame.ownY(x, y);
     double w = clutter.kind().widthMm / 2;
     double r = Math.sqrt(ownX * ownX + ownY * ownY);
-    switch (clutter.kind()) {
-      case DISC:
-        return r - w;
-      case RIM:
-        return Math.abs(r - w + 1.6) - 1;
-      default:
-        return Shadows.toRectangle(ownX, ownY, w, clutter.kind().heightMm / 2);
-    }
+    return switch (clutter.kind()) {
+      case DISC -> r - w;
+      // Wire is too thin to shade anything but itself.
+      case CLIP -> FAR_MM;
+      case RIM -> Math.abs(r - w + 1.6) - 1;
+      default -> Shadows.toRectangle(ownX, ownY, w, clutter.kind().heightMm / 2);
+    };
   }
 
   @Override

@@ -47,7 +47,8 @@ final class Compositor {
       double[][][] corners = new double[layers.size()][][];
       for (int l = 0; l < layers.size(); l++) {
         double[][] g = grids[l];
-        corners[l] = new double[][] {g[block], g[block + 1], g[across + 1 + block], g[across + 2 + block]};
+        corners[l] =
+            new double[][] {g[block], g[block + 1], g[across + 1 + block], g[across + 2 + block]};
       }
       new Block(canvas, block * BLOCK, top, corners).draw();
     }

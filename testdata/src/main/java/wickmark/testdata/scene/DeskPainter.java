@@ -1,5 +1,6 @@
 package wickmark.testdata.scene;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.noise.Dice;
@@ -19,7 +20,7 @@ final class DeskPainter {
     this.desk = desk;
     this.noise = new ValueNoise(dice.seed());
     this.other = new ValueNoise(dice.seed());
-    double turn = StrictMath.toRadians(dice.pick(java.util.List.of(0.0, 90.0)) + dice.between(-12, 12));
+    double turn = StrictMath.toRadians(dice.pick(List.of(0.0, 90.0)) + dice.between(-12, 12));
     this.turnCos = StrictMath.cos(turn);
     this.turnSin = StrictMath.sin(turn);
     this.shift = dice.between(0, 400);
@@ -45,29 +46,23 @@ final class DeskPainter {
   }
 
   private LinearRgb colour(double x, double y) {
-    switch (desk) {
-      case PINE:
-        return wood(x, y, LinearRgb.ofSrgb(226, 190, 140), LinearRgb.ofSrgb(198, 150, 96), 95);
-      case OAK:
-        return wood(x, y, LinearRgb.ofSrgb(178, 134, 88), LinearRgb.ofSrgb(138, 96, 58), 130);
-      case DARK_WOOD:
-        return wood(x, y, LinearRgb.ofSrgb(96, 62, 42), LinearRgb.ofSrgb(62, 38, 26), 110);
-      case GREY_LAMINATE:
-        return speckled(x, y, LinearRgb.ofSrgb(150, 150, 148), 0.10);
-      case SAND_LAMINATE:
-        return speckled(x, y, LinearRgb.ofSrgb(196, 182, 160), 0.09);
-      case WHITE_BENCH:
-        return LinearRgb.ofSrgb(233, 233, 230)
-            .times(1 + 0.012 * noise.octaves(x / 40, y / 40, 3) + 0.008 * other.octaves(x / 0.8, y / 0.8, 2));
-      case DARK_BENCH:
-        return slate(x, y);
-      case TILES:
-        return tiles(x, y);
-      case GREEN_MAT:
-        return mat(x, y);
-      default:
-        return cloth(x, y);
-    }
+    return switch (desk) {
+      case PINE -> wood(x, y, LinearRgb.ofSrgb(226, 190, 140), LinearRgb.ofSrgb(198, 150, 96), 95);
+      case OAK -> wood(x, y, LinearRgb.ofSrgb(178, 134, 88), LinearRgb.ofSrgb(138, 96, 58), 130);
+      case DARK_WOOD -> wood(x, y, LinearRgb.ofSrgb(96, 62, 42), LinearRgb.ofSrgb(62, 38, 26), 110);
+      case GREY_LAMINATE -> speckled(x, y, LinearRgb.ofSrgb(150, 150, 148), 0.10);
+      case SAND_LAMINATE -> speckled(x, y, LinearRgb.ofSrgb(196, 182, 160), 0.09);
+      case WHITE_BENCH ->
+          LinearRgb.ofSrgb(233, 233, 230)
+              .times(
+                  1
+                      + 0.012 * noise.octaves(x / 40, y / 40, 3)
+                      + 0.008 * other.octaves(x / 0.8, y / 0.8, 2));
+      case DARK_BENCH -> slate(x, y);
+      case TILES -> tiles(x, y);
+      case GREEN_MAT -> mat(x, y);
+      default -> cloth(x, y);
+    };
   }
 
   private LinearRgb wood(double x, double y, LinearRgb light, LinearRgb dark, double plankMm) {
@@ -76,7 +71,8 @@ final class DeskPainter {
     double inY = y - plank * plankMm;
     double gap = Math.min(inY, plankMm - inY);
     double warp = 9 * noise.octaves(x / 160, y / 45 + 31 * tone, 3);
-    double rings = 0.5 + 0.5 * StrictMath.sin((y + warp) * 0.62 + 1.1 * noise.octaves(x / 38, y / 5, 2));
+    double rings =
+        0.5 + 0.5 * StrictMath.sin((y + warp) * 0.62 + 1.1 * noise.octaves(x / 38, y / 5, 2));
     double fibre = other.octaves(x / 22, y * 1.4, 3);
     double pore = Math.max(0, other.at(x / 7 + 99, y * 3.1) - 0.5);
     double share = Math.max(0, Math.min(1, 0.35 + 0.35 * rings + 0.28 * fibre + 0.2 * tone));
@@ -86,27 +82,50 @@ final class DeskPainter {
 
   private LinearRgb speckled(double x, double y, LinearRgb base, double strength) {
     double fine = other.octaves(x / 0.7, y / 0.7, 2);
-    double speck = noise.at(x / 1.1, y / 1.1);
-    double dots = speck > 0.62 ? 0.5 : speck < -0.62 ? -0.9 : 0;
+    double dots = 1.3 * chip(x, y, 1.7, 0) + 0.8 * chip(x + 0.9, y + 0.6, 1.1, 500);
     double slow = noise.octaves(x / 60, y / 60, 2);
-    return base.times(1 + strength * (0.7 * fine + 2.2 * dots * Math.abs(speck) + 0.3 * slow));
+    return base.times(1 + strength * (0.6 * fine + dots + 0.3 * slow));
+  }
+
+  /**
+   * Roundish chips strewn over the plane, at most one to a cell: darker or lighter than the rest.
+   */
+  private double chip(double x, double y, double cellMm, int which) {
+    int column = (int) Math.floor(x / cellMm);
+    int row = (int) Math.floor(y / cellMm);
+    double tone = noise.lattice(column + which, row);
+    if (Math.abs(tone) < 0.45) {
+      return 0;
+    }
+    double radius = cellMm * (0.2 + 0.12 * noise.lattice(column + which, row + 7000));
+    double offX = x - (column + 0.5 + 0.2 * noise.lattice(column + which, row + 14000)) * cellMm;
+    double offY = y - (row + 0.5 + 0.2 * noise.lattice(column + which, row + 21000)) * cellMm;
+    double squashed = 1 + 0.5 * noise.lattice(column + which, row + 28000);
+    double off =
+        Math.sqrt(offX * offX * squashed + offY * offY / squashed)
+            + 0.12 * other.at(2.5 * x, 2.5 * y);
+    return (tone < 0 ? -1 : 0.8) * Math.max(0, Math.min(1, (radius - off) / 0.1 + 0.5));
   }
 
   private LinearRgb slate(double x, double y) {
     double dust = Math.max(0, other.at(x / 0.9, y / 0.9) - 0.72);
     double scratch = Math.max(0, noise.octaves(x / 90 + y / 700, (y + 0.4 * x) * 1.1, 2) - 0.62);
-    double slow = 1 + 0.25 * noise.octaves(x / 50, y / 50, 3) + 0.15 * other.octaves(x / 1.3, y / 1.3, 2);
+    double slow =
+        1 + 0.25 * noise.octaves(x / 50, y / 50, 3) + 0.15 * other.octaves(x / 1.3, y / 1.3, 2);
     return LinearRgb.ofSrgb(42, 43, 46).times(slow + 5 * dust + 1.6 * scratch);
   }
 
   private LinearRgb tiles(double x, double y) {
     double side = 97;
-    double gapX = Math.min(x - side * Math.floor(x / side), side - (x - side * Math.floor(x / side)));
-    double gapY = Math.min(y - side * Math.floor(y / side), side - (y - side * Math.floor(y / side)));
+    double gapX =
+        Math.min(x - side * Math.floor(x / side), side - (x - side * Math.floor(x / side)));
+    double gapY =
+        Math.min(y - side * Math.floor(y / side), side - (y - side * Math.floor(y / side)));
     double gap = Math.min(gapX, gapY);
     double tone = noise.lattice((int) Math.floor(x / side), (int) Math.floor(y / side));
     LinearRgb glaze =
-        LinearRgb.ofSrgb(208, 214, 210).times(1 + 0.05 * tone + 0.02 * noise.octaves(x / 30, y / 30, 2));
+        LinearRgb.ofSrgb(208, 214, 210)
+            .times(1 + 0.05 * tone + 0.02 * noise.octaves(x / 30, y / 30, 2));
     LinearRgb grout = LinearRgb.ofSrgb(158, 152, 142).times(1 + 0.12 * other.octaves(x, y, 2));
     double round = Math.max(0, Math.min(1, (gap - 1.2) / 0.5));
     double rim = 1 + 0.12 * StrictMath.exp(-(gap - 1.2) * (gap - 1.2) / 2);
@@ -114,7 +133,8 @@ final class DeskPainter {
   }
 
   private LinearRgb mat(double x, double y) {
-    LinearRgb base = LinearRgb.ofSrgb(38, 104, 84).times(1 + 0.06 * other.octaves(x / 0.6, y / 0.6, 2));
+    LinearRgb base =
+        LinearRgb.ofSrgb(38, 104, 84).times(1 + 0.06 * other.octaves(x / 0.6, y / 0.6, 2));
     double line = Math.min(near(x, 10), near(y, 10));
     double bold = Math.min(near(x, 50), near(y, 50));
     double wear = 0.75 + 0.25 * noise.octaves(x / 18, y / 18, 2);
@@ -141,6 +161,8 @@ final class DeskPainter {
     boolean checkY = y - 44 * Math.floor(y / 44) < 22;
     double blue = (checkX ? 0.5 : 0) + (checkY ? 0.5 : 0);
     double wrinkle = 1 + 0.07 * noise.octaves(x / 70, y / 55, 3);
-    return LinearRgb.ofSrgb(226, 222, 214).mixedWith(LinearRgb.ofSrgb(74, 98, 142), blue).times(weave * wrinkle);
+    return LinearRgb.ofSrgb(226, 222, 214)
+        .mixedWith(LinearRgb.ofSrgb(74, 98, 142), blue)
+        .times(weave * wrinkle);
   }
 }

@@ -2,7 +2,10 @@ package wickmark.testdata.scene;
 
 import wickmark.testdata.truth.PointPx;
 
-/** A scanner: true to scale, whatever the height; the picture's top-left corner is the world's origin. */
+/**
+ * A scanner: true to scale, whatever the height; the picture's top-left corner is the world's
+ * origin.
+ */
 record Flatbed(double pxPerMm) implements Camera {
 
   @Override

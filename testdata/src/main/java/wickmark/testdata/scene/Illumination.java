@@ -35,7 +35,8 @@ final class Illumination {
     }
     for (int c = 0; c < 3; c++) {
       double colour =
-          plan.colour().channel(c) + far * (plan.slope().farColour().channel(c) - plan.colour().channel(c));
+          plan.colour().channel(c)
+              + far * (plan.slope().farColour().channel(c) - plan.colour().channel(c));
       rgb[c] = (float) (left[c] * colour);
     }
     for (LightPlan.HotSpot spot : plan.spots()) {

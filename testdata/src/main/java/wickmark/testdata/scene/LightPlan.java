@@ -13,7 +13,11 @@ import wickmark.testdata.colour.LinearRgb;
  * @param spots bright spots of a lamp or a flash
  */
 public record LightPlan(
-    LinearRgb colour, Slope slope, Direction direction, List<ShadowEdge> edges, List<HotSpot> spots) {
+    LinearRgb colour,
+    Slope slope,
+    Direction direction,
+    List<ShadowEdge> edges,
+    List<HotSpot> spots) {
   public LightPlan {
     edges = List.copyOf(edges);
     spots = List.copyOf(spots);
@@ -28,7 +32,10 @@ public record LightPlan(
    */
   public record Slope(double perMetreX, double perMetreY, LinearRgb farColour) {}
 
-  /** Where the light comes from: azimuth 0 from the right, 90 from the top; elevation above the desk. */
+  /**
+   * Where the light comes from: azimuth 0 from the right, 90 from the top; elevation above the
+   * desk.
+   */
   public record Direction(double azimuthDeg, double elevationDeg) {}
 
   /**
@@ -40,23 +47,28 @@ public record LightPlan(
    * @param softMm width over which it darkens
    * @param left light left in the shadow, in each channel
    */
-  public record ShadowEdge(double xMm, double yMm, double normalDeg, double softMm, LinearRgb left) {}
+  public record ShadowEdge(
+      double xMm, double yMm, double normalDeg, double softMm, LinearRgb left) {}
 
   /** A round bright spot; {@code strength} is its share of the other light at its middle. */
-  public record HotSpot(double xMm, double yMm, double radiusMm, double strength, LinearRgb colour) {}
+  public record HotSpot(
+      double xMm, double yMm, double radiusMm, double strength, LinearRgb colour) {}
 
   /** Returns even white light from the upper left. */
   public static LightPlan even() {
     LinearRgb white = new LinearRgb(1, 1, 1);
-    return new LightPlan(white, new Slope(0, 0, white), new Direction(130, 55), List.of(), List.of());
+    return new LightPlan(
+        white, new Slope(0, 0, white), new Direction(130, 55), List.of(), List.of());
   }
 
   public LightPlan withColour(LinearRgb value) {
-    return new LightPlan(value, new Slope(slope.perMetreX, slope.perMetreY, value), direction, edges, spots);
+    return new LightPlan(
+        value, new Slope(slope.perMetreX, slope.perMetreY, value), direction, edges, spots);
   }
 
   public LightPlan withSlope(double perMetreX, double perMetreY) {
-    return new LightPlan(colour, new Slope(perMetreX, perMetreY, slope.farColour), direction, edges, spots);
+    return new LightPlan(
+        colour, new Slope(perMetreX, perMetreY, slope.farColour), direction, edges, spots);
   }
 
   public LightPlan withEdges(List<ShadowEdge> value) {

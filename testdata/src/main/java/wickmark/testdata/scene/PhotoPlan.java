@@ -13,8 +13,8 @@ public record PhotoPlan(
     CameraPlan camera, Desk desk, LightPlan light, SensorPlan sensor, Things things, long seed) {
 
   /**
-   * What lies on the desk, in the order: clutter on top, then rulers, then strips, the first of each
-   * uppermost.
+   * What lies on the desk, in the order: clutter on top, then rulers, then strips, the first of
+   * each uppermost.
    *
    * @param rulersBelow whether strips lie over the rulers instead
    */
@@ -30,7 +30,8 @@ public record PhotoPlan(
   /** Returns a plain photograph: grey laminate, even light, a good camera. */
   public static PhotoPlan of(CameraPlan camera, StripItem... strips) {
     Things things = new Things(List.of(strips), List.of(), List.of(), false);
-    return new PhotoPlan(camera, Desk.GREY_LAMINATE, LightPlan.even(), SensorPlan.good(), things, 1);
+    return new PhotoPlan(
+        camera, Desk.GREY_LAMINATE, LightPlan.even(), SensorPlan.good(), things, 1);
   }
 
   public PhotoPlan onto(Desk value) {

@@ -9,6 +9,7 @@ import wickmark.testdata.picture.Picture;
 /** Takes drawn photographs. */
 public final class Photographer {
   private static final int LOOKS = 2;
+
   /** The most grid points of a desk's texture: beyond, it is painted more coarsely. */
   private static final double LARGEST_DESK = 6e6;
 
@@ -29,9 +30,11 @@ public final class Photographer {
     double[] box = scene.box();
     double area = (box[2] - box[0]) * (box[3] - box[1]);
     double fineness = Math.min(scene.fineness(1, 2, 16), Math.sqrt(LARGEST_DESK / area));
-    layers.add(new TextureLayer(DeskPainter.paint(plan.desk(), box, fineness, dice.seed()), camera));
+    layers.add(
+        new TextureLayer(DeskPainter.paint(plan.desk(), box, fineness, dice.seed()), camera));
     Canvas canvas =
-        new Compositor(layers, new Illumination(plan.light()), scene.shadows(), LOOKS).compose(width, height);
+        new Compositor(layers, new Illumination(plan.light()), scene.shadows(), LOOKS)
+            .compose(width, height);
     Picture picture = new Sensor(plan.sensor(), dice.seed()).expose(canvas);
     return new DrawnPicture(picture, scene.seen(), scene.ruler());
   }

@@ -39,7 +39,8 @@ final class Pinhole implements Camera {
     double v = (qx * down[0] + qy * down[1] + qz * down[2]) / depth;
     double bent = 1 + plan.k1() * (u * u + v * v);
     return new PointPx(
-        plan.widthPx() / 2.0 + plan.focalPx() * u * bent, plan.heightPx() / 2.0 + plan.focalPx() * v * bent);
+        plan.widthPx() / 2.0 + plan.focalPx() * u * bent,
+        plan.heightPx() / 2.0 + plan.focalPx() * v * bent);
   }
 
   @Override

@@ -50,7 +50,9 @@ final class RulerLayer implements Layer, Shadows.Caster {
 
   @Override
   public double heightNear(double x, double y) {
-    return plan.material() == RulerPlan.Material.TRANSPARENT ? 0.25 * plan.thicknessMm() : plan.thicknessMm();
+    return plan.material() == RulerPlan.Material.TRANSPARENT
+        ? 0.25 * plan.thicknessMm()
+        : plan.thicknessMm();
   }
 
   RulerTruth truth() {
@@ -60,10 +62,14 @@ final class RulerLayer implements Layer, Shadows.Caster {
     marks(plan.upper(), w, w - 6.5, marks);
     marks(plan.lower(), 0, 6.5, marks);
     return new RulerTruth(
-        plan.material().word(), plan.thicknessMm(), List.of(at(0, w), at(l, w), at(l, 0), at(0, 0)), marks);
+        plan.material().word(),
+        plan.thicknessMm(),
+        List.of(at(0, w), at(l, w), at(l, 0), at(0, 0)),
+        marks);
   }
 
-  private void marks(RulerPlan.Graduation graduation, double outer, double inner, List<RulerTruth.Mark> marks) {
+  private void marks(
+      RulerPlan.Graduation graduation, double outer, double inner, List<RulerTruth.Mark> marks) {
     if (graduation == RulerPlan.Graduation.BARE) {
       return;
     }
@@ -71,7 +77,9 @@ final class RulerLayer implements Layer, Shadows.Caster {
     double step = inches ? 25.4 : 10;
     for (int i = 0; i * step <= plan.lengthMm() + 1e-9; i++) {
       double u = plan.startMm() + i * step;
-      marks.add(new RulerTruth.Mark(inches ? "inch" : "mm", inches ? i : 10 * i, at(u, outer), at(u, inner)));
+      marks.add(
+          new RulerTruth.Mark(
+              inches ? "inch" : "mm", inches ? i : 10 * i, at(u, outer), at(u, inner)));
     }
   }
 

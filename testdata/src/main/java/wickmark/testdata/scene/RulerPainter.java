@@ -50,26 +50,20 @@ final class RulerPainter {
     double fine = noise.octaves(u * 2, v * 2, 2);
     double bevel = v > plan.widthMm() - 9 ? 1.03 : 1;
     double shade = bevel * (1 + 0.015 * noise.octaves(u / 30, v / 8, 2) + 0.006 * fine);
-    switch (plan.material()) {
-      case YELLOW_PLASTIC:
-        return LinearRgb.ofSrgb(246, 214, 74).times(shade);
-      case GREEN_PLASTIC:
-        return LinearRgb.ofSrgb(150, 206, 142).times(shade);
-      case PINK_PLASTIC:
-        return LinearRgb.ofSrgb(238, 150, 178).times(shade);
-      case TRANSPARENT:
-        return LinearRgb.ofSrgb(228, 238, 240);
-      case WOOD:
-        return wood(u, v);
-      case STEEL:
+    return switch (plan.material()) {
+      case YELLOW_PLASTIC -> LinearRgb.ofSrgb(246, 214, 74).times(shade);
+      case GREEN_PLASTIC -> LinearRgb.ofSrgb(150, 206, 142).times(shade);
+      case PINK_PLASTIC -> LinearRgb.ofSrgb(238, 150, 178).times(shade);
+      case TRANSPARENT -> LinearRgb.ofSrgb(228, 238, 240);
+      case WOOD -> wood(u, v);
+      case STEEL -> {
         double brushed = 0.10 * noise.octaves(u / 14, v * 9, 3);
         double sheen = 0.30 * noise.octaves(u / 55, v / 60 + 8, 2);
-        return LinearRgb.ofSrgb(176, 179, 182).times(Math.max(0.2, 1 + brushed + sheen));
-      case PAPER:
-        return LinearRgb.ofSrgb(240, 240, 238).times(1 + 0.01 * fine);
-      default:
-        return LinearRgb.ofSrgb(236, 236, 231).times(shade);
-    }
+        yield LinearRgb.ofSrgb(176, 179, 182).times(Math.max(0.2, 1 + brushed + sheen));
+      }
+      case PAPER -> LinearRgb.ofSrgb(240, 240, 238).times(1 + 0.01 * fine);
+      default -> LinearRgb.ofSrgb(236, 236, 231).times(shade);
+    };
   }
 
   private LinearRgb wood(double u, double v) {
@@ -82,25 +76,23 @@ final class RulerPainter {
   }
 
   private LinearRgb ink() {
-    switch (plan.material()) {
-      case WOOD:
-        return LinearRgb.ofSrgb(60, 40, 26);
-      case STEEL:
-        return LinearRgb.ofSrgb(38, 38, 40);
-      case YELLOW_PLASTIC:
-        return LinearRgb.ofSrgb(20, 22, 60);
-      default:
-        return LinearRgb.ofSrgb(28, 28, 30);
-    }
+    return switch (plan.material()) {
+      case WOOD -> LinearRgb.ofSrgb(60, 40, 26);
+      case STEEL -> LinearRgb.ofSrgb(38, 38, 40);
+      case YELLOW_PLASTIC -> LinearRgb.ofSrgb(20, 22, 60);
+      default -> LinearRgb.ofSrgb(28, 28, 30);
+    };
   }
 
   private void graduate(RulerPlan.Graduation graduation, boolean upper) {
     if (graduation == RulerPlan.Graduation.BARE) {
       return;
     }
-    TexturePen pen = new TexturePen(texture, ink(), plan.material() == RulerPlan.Material.WOOD ? 0.85 : 0.92);
+    TexturePen pen =
+        new TexturePen(texture, ink(), plan.material() == RulerPlan.Material.WOOD ? 0.85 : 0.92);
     boolean inches = graduation == RulerPlan.Graduation.INCHES;
-    double step = inches ? INCH_MM / 16 : graduation == RulerPlan.Graduation.HALF_MILLIMETRES ? 0.5 : 1;
+    double step =
+        inches ? INCH_MM / 16 : graduation == RulerPlan.Graduation.HALF_MILLIMETRES ? 0.5 : 1;
     int whole = inches ? 16 : (int) Math.round(10 / step);
     int count = (int) Math.floor(plan.lengthMm() / step + 1e-9);
     double thick = plan.material() == RulerPlan.Material.WOOD ? 0.26 : step < 1 ? 0.13 : 0.2;
@@ -118,7 +110,10 @@ final class RulerPainter {
     pen.words(unit, plan.startMm() + 5, upper ? plan.widthMm() - 12.5 : 12.5, 2, 0);
   }
 
-  /** Length of a graduation: whole units longest, halves in between; on inches also quarters and eighths. */
+  /**
+   * Length of a graduation: whole units longest, halves in between; on inches also quarters and
+   * eighths.
+   */
   private static double length(int index, int whole, boolean inches) {
     if (index % whole == 0) {
       return inches ? 8.5 : 6.5;
@@ -132,7 +127,8 @@ final class RulerPainter {
     return whole == 20 && index % 2 == 1 ? 2.2 : 3.5;
   }
 
-  private void number(TexturePen pen, RulerPlan.Graduation graduation, int value, double at, boolean upper) {
+  private void number(
+      TexturePen pen, RulerPlan.Graduation graduation, int value, double at, boolean upper) {
     boolean centimetres =
         graduation == RulerPlan.Graduation.CENTIMETRES || graduation == RulerPlan.Graduation.INCHES;
     String text = String.format(Locale.ROOT, "%d", centimetres ? value : 10 * value);

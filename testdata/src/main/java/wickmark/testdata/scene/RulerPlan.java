@@ -11,12 +11,21 @@ package wickmark.testdata.scene;
  * @param lower graduation along its lower edge
  */
 public record RulerPlan(
-    Material material, double lengthMm, double widthMm, double thicknessMm, Graduation upper, Graduation lower) {
+    Material material,
+    double lengthMm,
+    double widthMm,
+    double thicknessMm,
+    Graduation upper,
+    Graduation lower) {
   public RulerPlan {
     if (!(lengthMm > 0 && widthMm >= 10 && thicknessMm >= 0)) {
       throw new IllegalArgumentException(
           "a ruler needs a length above 0, a width of at least 10 and a thickness of at least 0 mm, were "
-              + lengthMm + ", " + widthMm + ", " + thicknessMm);
+              + lengthMm
+              + ", "
+              + widthMm
+              + ", "
+              + thicknessMm);
     }
   }
 
@@ -58,7 +67,8 @@ public record RulerPlan(
 
   /** Returns the usual school ruler: white plastic, 300 mm. */
   public static RulerPlan school() {
-    return new RulerPlan(Material.WHITE_PLASTIC, 300, 32, 1.2, Graduation.CENTIMETRES, Graduation.BARE);
+    return new RulerPlan(
+        Material.WHITE_PLASTIC, 300, 32, 1.2, Graduation.CENTIMETRES, Graduation.BARE);
   }
 
   /** Returns how far the graduation begins from the ruler's end. */

@@ -12,7 +12,12 @@ import java.util.List;
  * @param rulers rulers beside them
  */
 public record ScanPlan(
-    double dpi, Glass glass, List<StripItem> strips, List<RulerItem> rulers, SensorPlan sensor, long seed) {
+    double dpi,
+    Glass glass,
+    List<StripItem> strips,
+    List<RulerItem> rulers,
+    SensorPlan sensor,
+    long seed) {
   public ScanPlan {
     if (!(dpi >= 20)) {
       throw new IllegalArgumentException("a scan needs at least 20 dpi, was " + dpi);
@@ -47,7 +52,12 @@ public record ScanPlan(
     double height = strip.sheet().heightMm() + 2 * aroundMm;
     StripItem item = StripItem.of(strip, new Placement(width / 2, -height / 2, 0));
     return new ScanPlan(
-        dpi, new Glass(width, height, Lid.WHITE), List.of(item), List.of(), SensorPlan.scanner(), 1);
+        dpi,
+        new Glass(width, height, Lid.WHITE),
+        List.of(item),
+        List.of(),
+        SensorPlan.scanner(),
+        1);
   }
 
   public ScanPlan under(Lid lid) {

@@ -29,7 +29,8 @@ public final class Scanner {
     layers.addAll(scene.strips(plan.strips()));
     layers.add(new TextureLayer(lid(plan, scene.box(), dice.seed()), camera));
     Canvas canvas =
-        new Compositor(layers, new Illumination(LightPlan.even()), scene.shadows(), LOOKS).compose(width, height);
+        new Compositor(layers, new Illumination(LightPlan.even()), scene.shadows(), LOOKS)
+            .compose(width, height);
     Picture picture = new Sensor(plan.sensor(), dice.seed()).expose(canvas);
     return new DrawnPicture(picture, scene.seen(), scene.ruler());
   }
@@ -49,13 +50,10 @@ public final class Scanner {
   }
 
   private static LinearRgb colour(ScanPlan.Lid lid) {
-    switch (lid) {
-      case BLACK:
-        return LinearRgb.ofSrgb(36, 36, 38);
-      case GREY:
-        return LinearRgb.ofSrgb(140, 141, 143);
-      default:
-        return LinearRgb.ofSrgb(247, 247, 248);
-    }
+    return switch (lid) {
+      case BLACK -> LinearRgb.ofSrgb(36, 36, 38);
+      case GREY -> LinearRgb.ofSrgb(140, 141, 143);
+      default -> LinearRgb.ofSrgb(247, 247, 248);
+    };
   }
 }

@@ -23,7 +23,9 @@ final class Sensor {
   Picture expose(Canvas light) {
     Canvas blurred =
         Blur.motion(
-            Blur.gaussian(light, plan.defocusPx()), plan.motion().lengthPx(), plan.motion().angleDeg());
+            Blur.gaussian(light, plan.defocusPx()),
+            plan.motion().lengthPx(),
+            plan.motion().angleDeg());
     Canvas coded = new Canvas(light.widthPx, light.heightPx);
     IntStream.range(0, light.heightPx).parallel().forEach(y -> read(blurred, coded, y));
     Canvas soft = plan.finish().sharpening() > 0 ? Blur.gaussian(coded, 1.0) : coded;

@@ -11,7 +11,12 @@ package wickmark.testdata.scene;
  * @param finish how the pictures are finished, as phones do
  */
 public record SensorPlan(
-    double defocusPx, Motion motion, double noise, double exposure, double vignetting, Finish finish) {
+    double defocusPx,
+    Motion motion,
+    double noise,
+    double exposure,
+    double vignetting,
+    Finish finish) {
 
   /** A straight movement of so many pixels. */
   public record Motion(double lengthPx, double angleDeg) {}
@@ -39,7 +44,8 @@ public record SensorPlan(
   }
 
   public SensorPlan withMotion(double lengthPx, double angleDeg) {
-    return new SensorPlan(defocusPx, new Motion(lengthPx, angleDeg), noise, exposure, vignetting, finish);
+    return new SensorPlan(
+        defocusPx, new Motion(lengthPx, angleDeg), noise, exposure, vignetting, finish);
   }
 
   public SensorPlan withNoise(double value) {

@@ -2,12 +2,17 @@ package wickmark.testdata.scene;
 
 import java.util.List;
 
-/** Shadows that things cast on the desk where they lie: a dark rim, and a soft shadow away from the light. */
+/**
+ * Shadows that things cast on the desk where they lie: a dark rim, and a soft shadow away from the
+ * light.
+ */
 final class Shadows {
 
   /** Something that casts a shadow. */
   interface Caster {
-    /** Returns the distance in mm from a place of the world to the thing's outline, below 0 inside. */
+    /**
+     * Returns the distance in mm from a place of the world to the thing's outline, below 0 inside.
+     */
     double distance(double x, double y);
 
     /** Returns its height above the desk near a place of the world, mm. */

@@ -44,7 +44,9 @@ final class SheetSurface {
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
         z[row * columns + column] =
-            (float) Bend.heightAt(bends, column * STEP_MM - MARGIN_MM, row * STEP_MM - MARGIN_MM, width, height);
+            (float)
+                Bend.heightAt(
+                    bends, column * STEP_MM - MARGIN_MM, row * STEP_MM - MARGIN_MM, width, height);
       }
     }
   }

@@ -16,7 +16,12 @@ final class StripLayer implements Layer {
   /**
    * @param light direction to the light, as a unit vector of the world
    */
-  StripLayer(PaintedStrip strip, SheetSurface surface, Placement placement, Camera camera, double[] light) {
+  StripLayer(
+      PaintedStrip strip,
+      SheetSurface surface,
+      Placement placement,
+      Camera camera,
+      double[] light) {
     this.strip = strip;
     this.surface = surface;
     this.frame = new Frame(placement);
@@ -46,7 +51,10 @@ final class StripLayer implements Layer {
     uvs[2] = surface.isFlat() ? 1 : facing(u, v);
   }
 
-  /** Returns the cosine between surface and light over that of flat paper, softened by light from all round. */
+  /**
+   * Returns the cosine between surface and light over that of flat paper, softened by light from
+   * all round.
+   */
   private double facing(double u, double v) {
     double[] a = new double[3];
     double[] b = new double[3];
@@ -57,8 +65,9 @@ final class StripLayer implements Layer {
     surface.at(u, v + 0.5, b);
     double slopeV = b[2] - a[2];
     double[] towards = frame.direction(light[0], light[1]);
-    double cosine = (light[2] - slopeU * towards[0] - slopeV * towards[1])
-        / Math.sqrt(1 + slopeU * slopeU + slopeV * slopeV);
+    double cosine =
+        (light[2] - slopeU * towards[0] - slopeV * towards[1])
+            / Math.sqrt(1 + slopeU * slopeU + slopeV * slopeV);
     return 0.4 + 0.6 * Math.max(0, cosine) / light[2];
   }
 

@@ -7,6 +7,7 @@ final class Texture {
   final double pxPerMm;
   final int columns;
   final int rows;
+
   /** Red, green, blue, each times the opacity, and the opacity itself. */
   final float[] rgba;
 
@@ -45,7 +46,10 @@ final class Texture {
     rgba[i + 3] = rgba[i + 3] * stay + (float) opacity;
   }
 
-  /** Adds the colour at a place to {@code into} and returns the opacity; outside, the nearest edge's. */
+  /**
+   * Adds the colour at a place to {@code into} and returns the opacity; outside, the nearest
+   * edge's.
+   */
   float sample(float x, float y, float[] into) {
     float u = (float) ((x - left) * pxPerMm);
     float v = (float) ((y - low) * pxPerMm);

@@ -9,4 +9,5 @@ package wickmark.testdata.strip;
  * @param toMm x of its right end
  * @param drawn whether a pencil line was drawn at all
  */
-public record Baseline(double heightMm, double slopeDeg, double fromMm, double toMm, Lead lead, boolean drawn) {}
+public record Baseline(
+    double heightMm, double slopeDeg, double fromMm, double toMm, Lead lead, boolean drawn) {}

@@ -4,7 +4,10 @@ import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.noise.ValueNoise;
 import wickmark.testdata.truth.PointMm;
 
-/** Paints what is on the paper besides dye and pencil: creases, stains, tape, the solvent's own traces. */
+/**
+ * Paints what is on the paper besides dye and pencil: creases, stains, tape, the solvent's own
+ * traces.
+ */
 final class BlemishPainter {
   private static final LinearRgb BROWNISH = new LinearRgb(0.45, 0.62, 1);
   private static final LinearRgb TAPE = new LinearRgb(0.5, 0.6, 1);
@@ -63,9 +66,14 @@ final class BlemishPainter {
     double dy = crease.to().y() - from.y();
     double length = StrictMath.hypot(dx, dy);
     forEach(
-        from.x(), crease.to().x(), from.y(), crease.to().y(), 2,
+        from.x(),
+        crease.to().x(),
+        from.y(),
+        crease.to().y(),
+        2,
         (index, x, y) -> {
-          double off = ((x - from.x()) * dy - (y - from.y()) * dx) / length + 0.1 * noise.at(x / 4, y / 4);
+          double off =
+              ((x - from.x()) * dy - (y - from.y()) * dx) / length + 0.1 * noise.at(x / 4, y / 4);
           double dark = gaussian((off - 0.25) / 0.22) - 0.8 * gaussian((off + 0.25) / 0.3);
           planes.addNeutral(index, crease.strength() * dark);
         });
@@ -75,11 +83,16 @@ final class BlemishPainter {
     double radius = stain.radiusMm();
     PointMm centre = stain.centre();
     forEach(
-        centre.x() - radius, centre.x() + radius, centre.y() - radius, centre.y() + radius, radius,
+        centre.x() - radius,
+        centre.x() + radius,
+        centre.y() - radius,
+        centre.y() + radius,
+        radius,
         (index, x, y) -> {
           double dx = x - centre.x();
           double dy = y - centre.y();
-          double r = StrictMath.hypot(dx, dy) / radius * (1 + 0.35 * noise.octaves(x / 7, y / 7 + 300, 3));
+          double r =
+              StrictMath.hypot(dx, dy) / radius * (1 + 0.35 * noise.octaves(x / 7, y / 7 + 300, 3));
           double body = logistic((1 - r) / 0.03);
           double rim = gaussian((r - 0.96) / 0.05);
           planes.add(index, 0.6 * body + rim, stain.colour());
@@ -88,26 +101,40 @@ final class BlemishPainter {
 
   private void tape(Blemish.Tape tape) {
     forEach(
-        tape.from().x(), tape.to().x(), tape.from().y(), tape.to().y(), 0,
+        tape.from().x(),
+        tape.to().x(),
+        tape.from().y(),
+        tape.to().y(),
+        0,
         (index, x, y) -> planes.add(index, 0.035 + 0.02 * noise.octaves(x / 3, y / 12, 2), TAPE));
   }
 
   private void runningLine(Blemish.RunningLine line) {
     double width = plan.sheet().widthMm();
     forEach(
-        0, width, line.heightMm() - 2, line.heightMm() + line.runMm() * 1.5, 0,
+        0,
+        width,
+        line.heightMm() - 2,
+        line.heightMm() + line.runMm() * 1.5,
+        0,
         (index, x, y) -> {
           double up = y - line.heightMm();
           double run = line.runMm() * (1 + 0.3 * noise.octaves(x / 6, 200, 2));
           double trail = up > 0 ? Math.max(0, 1 - up / run) * (0.4 + 0.6 * up / run) : 0;
-          double body = 0.7 * gaussian(up / 0.35) + 0.8 * trail * (1 + 0.25 * noise.octaves(x / 1.5, y / 6, 2));
+          double body =
+              0.7 * gaussian(up / 0.35)
+                  + 0.8 * trail * (1 + 0.25 * noise.octaves(x / 1.5, y / 6, 2));
           planes.add(index, line.absorbance() * body, line.dye().absorption());
         });
   }
 
   private void streak(Blemish.Streak streak) {
     forEach(
-        streak.xMm() - 4, streak.xMm() + 4, streak.fromMm(), streak.toMm(), 3,
+        streak.xMm() - 4,
+        streak.xMm() + 4,
+        streak.fromMm(),
+        streak.toMm(),
+        3,
         (index, x, y) -> {
           double ends = logistic((y - streak.fromMm()) / 0.8) * logistic((streak.toMm() - y) / 0.8);
           double side = gaussian((x - streak.xMm() - 0.6 * noise.at(y / 12, 400)) / 1.5);

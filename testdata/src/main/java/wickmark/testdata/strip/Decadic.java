@@ -8,7 +8,9 @@ final class Decadic {
 
   private Decadic() {}
 
-  /** Returns the share of light left, for absorbances from -1 to 5; beyond, that of the nearer end. */
+  /**
+   * Returns the share of light left, for absorbances from -1 to 5; beyond, that of the nearer end.
+   */
   static float left(float absorbance) {
     float place = (absorbance + 1) * PER_UNIT;
     if (!(place > 0)) {

@@ -26,8 +26,8 @@ public final class DyeCupboard {
 
   private static final List<Dye> ALL =
       List.of(
-          LEMON, EGG, ORANGE, CORAL, RASPBERRY, ROSE, FUCHSIA, PLUM, VIOLET, INK, SKY, LAGOON, LEAF, MOSS,
-          COCOA, SLATE);
+          LEMON, EGG, ORANGE, CORAL, RASPBERRY, ROSE, FUCHSIA, PLUM, VIOLET, INK, SKY, LAGOON, LEAF,
+          MOSS, COCOA, SLATE);
 
   private DyeCupboard() {}
 

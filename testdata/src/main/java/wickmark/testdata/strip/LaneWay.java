@@ -9,7 +9,8 @@ import wickmark.testdata.truth.SegmentMm;
  *
  * @param frontPoint where the line square to the baseline meets the front
  */
-record LaneWay(PointMm origin, PointMm frontPoint, double frontMm, double driftMm, SegmentMm baseline) {
+record LaneWay(
+    PointMm origin, PointMm frontPoint, double frontMm, double driftMm, SegmentMm baseline) {
 
   static LaneWay of(LanePlan lane, StripPlan plan, SegmentMm baseline) {
     SolventFront front = plan.lines().front();
@@ -28,6 +29,7 @@ record LaneWay(PointMm origin, PointMm frontPoint, double frontMm, double driftM
     PointMm straight = baseline.above(origin, share * frontMm);
     double slope = StrictMath.toRadians(baseline.slopeDeg());
     double off = driftMm * share;
-    return new PointMm(straight.x() + off * StrictMath.cos(slope), straight.y() + off * StrictMath.sin(slope));
+    return new PointMm(
+        straight.x() + off * StrictMath.cos(slope), straight.y() + off * StrictMath.sin(slope));
   }
 }

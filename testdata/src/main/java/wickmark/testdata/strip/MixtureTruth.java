@@ -20,7 +20,9 @@ final class MixtureTruth {
   UnknownTruth explain(LaneTruth unknown) {
     Set<String> dyes = dyes(unknown);
     List<LaneTruth> fitting =
-        references.stream().filter(lane -> !dyes(lane).isEmpty() && dyes.containsAll(dyes(lane))).toList();
+        references.stream()
+            .filter(lane -> !dyes(lane).isEmpty() && dyes.containsAll(dyes(lane)))
+            .toList();
     Set<String> covered = new LinkedHashSet<>();
     fitting.forEach(lane -> covered.addAll(dyes(lane)));
     List<Integer> left =

@@ -51,8 +51,10 @@ public final class PaintedStrip {
     int high = low + 3 * raster.widthPx();
     for (int k = 0; k < 3; k++) {
       into[k] +=
-          a * reflectance[low + k] + b * reflectance[low + 3 + k]
-              + c * reflectance[high + k] + d * reflectance[high + 3 + k];
+          a * reflectance[low + k]
+              + b * reflectance[low + 3 + k]
+              + c * reflectance[high + k]
+              + d * reflectance[high + 3 + k];
     }
   }
 }

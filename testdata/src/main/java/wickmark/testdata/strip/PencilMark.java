@@ -10,7 +10,8 @@ public sealed interface PencilMark {
   record Line(PointMm from, PointMm to, Lead lead) implements PencilMark {}
 
   /** Words: {@code at} is the middle of their lower edge, {@code heightMm} that of a capital. */
-  record Lettering(String text, PointMm at, double heightMm, double angleDeg, Lead lead) implements PencilMark {}
+  record Lettering(String text, PointMm at, double heightMm, double angleDeg, Lead lead)
+      implements PencilMark {}
 
   /** A ring, as people draw round a spot. */
   record Ring(PointMm centre, double acrossMm, double alongMm, Lead lead) implements PencilMark {}

@@ -6,7 +6,9 @@ import wickmark.testdata.noise.Dice;
 import wickmark.testdata.noise.ValueNoise;
 import wickmark.testdata.truth.PointMm;
 
-/** Draws pencil marks: graphite lies on the bumps of the paper, so strokes are grainy and uneven. */
+/**
+ * Draws pencil marks: graphite lies on the bumps of the paper, so strokes are grainy and uneven.
+ */
 final class PencilPainter {
   private final Raster raster;
   private final PaperTexture paper;
@@ -32,7 +34,9 @@ final class PencilPainter {
     }
   }
 
-  /** Adds all graphite to the planes; strokes over one another do not get blacker than the blackest. */
+  /**
+   * Adds all graphite to the planes; strokes over one another do not get blacker than the blackest.
+   */
   void addTo(DensityPlanes planes) {
     for (int i = 0; i < graphite.length; i++) {
       if (graphite[i] > 0) {
@@ -55,7 +59,10 @@ final class PencilPainter {
         double v = end == 0 ? stroke.y1() : stroke.y2();
         double x = u - half + slant * v + 0.09 * hand.at(1.7 * u, 1.7 * v);
         double y = v + 0.09 * hand.at(1.7 * u + 30, 1.7 * v);
-        ends[end] = new PointMm(words.at().x() + size * (cos * x - sin * y), words.at().y() + size * (sin * x + cos * y));
+        ends[end] =
+            new PointMm(
+                words.at().x() + size * (cos * x - sin * y),
+                words.at().y() + size * (sin * x + cos * y));
       }
       line(ends[0], ends[1], words.lead(), 0.02 * size);
     }
@@ -67,7 +74,11 @@ final class PencilPainter {
     PointMm before = null;
     for (int i = 0; i <= pieces + 2; i++) {
       double angle = start + 2 * Math.PI * i / pieces;
-      double grow = 1 + 0.06 * pressure.at(2 * StrictMath.cos(angle) + 5 * i / pieces, 2 * StrictMath.sin(angle));
+      double grow =
+          1
+              + 0.06
+                  * pressure.at(
+                      2 * StrictMath.cos(angle) + 5.0 * i / pieces, 2 * StrictMath.sin(angle));
       PointMm place =
           new PointMm(
               ring.centre().x() + grow * ring.acrossMm() * StrictMath.cos(angle),
@@ -101,7 +112,13 @@ final class PencilPainter {
         double off = length == 0 ? StrictMath.hypot(px, py) : (px * dy - py * dx) / length;
         off += strayMm * pressure.at((phase + inside) / 14, 3.5);
         double past = along - inside;
-        dab(row * raster.widthPx() + column, Math.sqrt(off * off + past * past), lead, phase + inside, column, y);
+        dab(
+            row * raster.widthPx() + column,
+            Math.sqrt(off * off + past * past),
+            lead,
+            phase + inside,
+            column,
+            y);
       }
     }
   }
@@ -129,6 +146,7 @@ final class PencilPainter {
     }
     double bump = paper.bumpAt(raster.x(column), y);
     double caught = 1 - lead.grain() * Math.max(0, Math.min(1, 0.5 - 1.6 * bump));
-    graphite[index] = Math.max(graphite[index], (float) (lead.absorbance() * press * cover * caught));
+    graphite[index] =
+        Math.max(graphite[index], (float) (lead.absorbance() * press * cover * caught));
   }
 }

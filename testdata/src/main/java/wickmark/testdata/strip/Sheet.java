@@ -4,7 +4,8 @@ package wickmark.testdata.strip;
 public record Sheet(double widthMm, double heightMm, Paper paper, Cut cut) {
   public Sheet {
     if (!(widthMm > 0 && heightMm > 0)) {
-      throw new IllegalArgumentException("a sheet's sides must be above 0 mm, were " + widthMm + " x " + heightMm);
+      throw new IllegalArgumentException(
+          "a sheet's sides must be above 0 mm, were " + widthMm + " x " + heightMm);
     }
   }
 }

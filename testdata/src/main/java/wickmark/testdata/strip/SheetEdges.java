@@ -15,12 +15,17 @@ public final class SheetEdges {
   private final double[] right;
   private final double[] bottom;
   private final double[] top;
+  private final double width;
+  private final double height;
   private final List<Blemish.Hole> holes = new ArrayList<>();
+  private final List<Blemish.TrimmedCorner> trims = new ArrayList<>();
 
   SheetEdges(Sheet sheet, List<Blemish> blemishes, long seed) {
     this.corners = corners(sheet, new Dice(seed));
     double w = sheet.widthMm();
     double h = sheet.heightMm();
+    this.width = w;
+    this.height = h;
     PointMm tl = corners.get(0);
     PointMm tr = corners.get(1);
     PointMm br = corners.get(2);
@@ -33,6 +38,8 @@ public final class SheetEdges {
     for (Blemish blemish : blemishes) {
       if (blemish instanceof Blemish.Hole hole) {
         holes.add(hole);
+      } else if (blemish instanceof Blemish.TrimmedCorner trim) {
+        trims.add(trim);
       }
     }
   }
@@ -54,6 +61,11 @@ public final class SheetEdges {
         return false;
       }
     }
+    for (Blemish.TrimmedCorner trim : trims) {
+      if ((trim.right() ? width - x : x) + (trim.upper() ? height - y : y) < trim.sideMm()) {
+        return false;
+      }
+    }
     return true;
   }
 
@@ -64,12 +76,15 @@ public final class SheetEdges {
     double skew = sheet.cut().skewMm();
     List<PointMm> corners = new ArrayList<>();
     for (double[] corner : true4) {
-      corners.add(new PointMm(corner[0] + dice.between(-skew, skew), corner[1] + dice.between(-skew, skew)));
+      corners.add(
+          new PointMm(
+              corner[0] + dice.between(-skew, skew), corner[1] + dice.between(-skew, skew)));
     }
     return corners;
   }
 
-  private static double[] edge(double length, double from, double to, Cut cut, double bulge, long seed) {
+  private static double[] edge(
+      double length, double from, double to, Cut cut, double bulge, long seed) {
     double[] edge = new double[(int) (length / STEP_MM) + 2];
     ValueNoise noise = new ValueNoise(seed);
     for (int i = 0; i < edge.length; i++) {
@@ -77,7 +92,8 @@ public final class SheetEdges {
       double share = along / length;
       double ends = Math.min(1, 8 * Math.min(share, Math.max(0, 1 - share)));
       edge[i] =
-          from + share * (to - from)
+          from
+              + share * (to - from)
               + bulge * 4 * share * (1 - share)
               + ends * cut.waverMm() * noise.octaves(along / 28, 0.5, 2)
               + 2.2 * cut.roughMm() * noise.octaves(along / 0.7, 7.5, 3);

@@ -35,6 +35,8 @@ public record SolventFront(
   public double heightAt(double xMm, double stripWidthMm) {
     double middle = stripWidthMm / 2;
     double off = (xMm - middle) / middle;
-    return heightMm + (xMm - middle) * StrictMath.tan(StrictMath.toRadians(slopeDeg)) - bowMm * off * off;
+    return heightMm
+        + (xMm - middle) * StrictMath.tan(StrictMath.toRadians(slopeDeg))
+        - bowMm * off * off;
   }
 }

@@ -32,14 +32,16 @@ final class SpotForm {
       u += 1.3 * ragged * du;
       v += 1.3 * ragged * dv;
     }
-    // Beyond two standard deviations the sides run on straight, so that faint wings do not curl away.
+    // Beyond two standard deviations the sides run on straight, so that faint wings do not curl
+    // away.
     v += shape.crescentMm() / shape.alongMm() * (Math.abs(u) < 2 ? u * u : 4 * Math.abs(u) - 4);
     double density = gaussian(u * u + v * v);
     if (shape.tailMm() > 0) {
       density += TAIL_SHARE * tail(v) * gaussian(1.5 * u * u);
     }
     if (shape.flatness() > 0) {
-      density = (1 - gaussian(2 * shape.flatness() * density)) / (1 - gaussian(2 * shape.flatness()));
+      density =
+          (1 - gaussian(2 * shape.flatness() * density)) / (1 - gaussian(2 * shape.flatness()));
     }
     if (ragged > 0) {
       density *= 1 + 0.6 * ragged * mottle.octaves(across / 0.9, along / 0.9, 2);
@@ -57,7 +59,9 @@ final class SpotForm {
     return square > 80 ? 0 : StrictMath.exp(-square / 2);
   }
 
-  /** Returns how far above the core the spot reaches, mm; beyond, its density is below a millionth. */
+  /**
+   * Returns how far above the core the spot reaches, mm; beyond, its density is below a millionth.
+   */
   double reachUp() {
     return 5.5 * shape.alongMm() * (1 + shape.raggedness()) + 6 * Math.max(0, -shape.crescentMm());
   }

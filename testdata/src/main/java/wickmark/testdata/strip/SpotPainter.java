@@ -22,7 +22,10 @@ final class SpotPainter {
     for (int row = 0; row < patch.rows(); row++) {
       int target = (patch.firstRow() + row) * raster.widthPx() + patch.firstColumn();
       for (int column = 0; column < patch.columns(); column++) {
-        planes.add(target + column, patch.density()[row * patch.columns() + column], spot.dye().absorption());
+        planes.add(
+            target + column,
+            patch.density()[row * patch.columns() + column],
+            spot.dye().absorption());
       }
     }
     return patch;
@@ -46,7 +49,8 @@ final class SpotPainter {
       for (int column = left; column <= right; column++) {
         double dx = raster.x(column) - core.x();
         double dy = raster.y(row) - core.y();
-        double value = form.at(cos * dx + sin * dy, cos * dy - sin * dx) * held(column, row, spot, way);
+        double value =
+            form.at(cos * dx + sin * dy, cos * dy - sin * dx) * held(column, row, spot, way);
         density[(row - low) * columns + column - left] = (float) value;
         peak = Math.max(peak, (float) value);
       }
@@ -58,7 +62,10 @@ final class SpotPainter {
     return new SpotPatch(spot, left, low, columns, density);
   }
 
-  /** The share of dye that the solvent could carry to a place: none above the front, no tail below the origin. */
+  /**
+   * The share of dye that the solvent could carry to a place: none above the front, no tail below
+   * the origin.
+   */
   private double held(int column, int row, SpotPlan spot, LaneWay way) {
     double x = planes.raster.x(column);
     double y = planes.raster.y(row);

@@ -12,7 +12,10 @@ public record SpotPlan(Dye dye, double rf, double absorbance, SpotShape shape, b
   public SpotPlan {
     if (!(rf >= 0 && rf <= 1) || !(absorbance > 0)) {
       throw new IllegalArgumentException(
-          "a spot needs an Rf of 0 to 1 and an absorbance above 0, were " + rf + " and " + absorbance);
+          "a spot needs an Rf of 0 to 1 and an absorbance above 0, were "
+              + rf
+              + " and "
+              + absorbance);
     }
   }
 
@@ -22,6 +25,7 @@ public record SpotPlan(Dye dye, double rf, double absorbance, SpotShape shape, b
 
   /** Returns dye that stayed where the sample was put. */
   public static SpotPlan residue(Dye dye, double absorbance, double sizeMm) {
-    return new SpotPlan(dye, 0, absorbance, new SpotShape(sizeMm, sizeMm * 0.7, 0, 0, 1, 0.2), true);
+    return new SpotPlan(
+        dye, 0, absorbance, new SpotShape(sizeMm, sizeMm * 0.7, 0, 0, 1, 0.2), true);
   }
 }

@@ -12,12 +12,25 @@ package wickmark.testdata.strip;
  * @param raggedness how uneven the dye lies, 0 to about 0.5
  */
 public record SpotShape(
-    double acrossMm, double alongMm, double crescentMm, double tailMm, double flatness, double raggedness) {
+    double acrossMm,
+    double alongMm,
+    double crescentMm,
+    double tailMm,
+    double flatness,
+    double raggedness) {
   public SpotShape {
     if (!(acrossMm > 0 && alongMm > 0 && tailMm >= 0 && flatness >= 0 && raggedness >= 0)) {
       throw new IllegalArgumentException(
-          "a spot's size must be above 0 and tail, flatness and raggedness not below, were " + acrossMm + ", "
-              + alongMm + ", " + tailMm + ", " + flatness + ", " + raggedness);
+          "a spot's size must be above 0 and tail, flatness and raggedness not below, were "
+              + acrossMm
+              + ", "
+              + alongMm
+              + ", "
+              + tailMm
+              + ", "
+              + flatness
+              + ", "
+              + raggedness);
     }
   }
 

@@ -37,8 +37,12 @@ final class SpotTruthFinder {
     SpotExtent extent = extent(patch, visible ? least : SEEN_SHARE * plan.absorbance());
     double middleRf = extent.middleDistanceMm() / way.frontMm();
     return new SpotTruth(
-        0, plan.dye().name(), plan.residue(), flags(plan, place, extent),
-        new SpotTruth.Where(place, extent, middleRf), look(plan, visible, mean(patch, least)));
+        0,
+        plan.dye().name(),
+        plan.residue(),
+        flags(plan, place, extent),
+        new SpotTruth.Where(place, extent, middleRf),
+        look(plan, visible, mean(patch, least)));
   }
 
   private SpotPlace place(SpotPatch patch) {
@@ -57,7 +61,8 @@ final class SpotTruthFinder {
     }
     PointMm centroid = new PointMm(sumX / sum, sumY / sum);
     double distance = way.baseline().heightOf(centroid);
-    return new SpotPlace(new PointMm(x(patch, peak), y(patch, peak)), centroid, distance, distance / way.frontMm());
+    return new SpotPlace(
+        new PointMm(x(patch, peak), y(patch, peak)), centroid, distance, distance / way.frontMm());
   }
 
   private SpotExtent extent(SpotPatch patch, double least) {
@@ -120,7 +125,12 @@ final class SpotTruthFinder {
   private SpotLook look(SpotPlan plan, boolean visible, LinearRgb mean) {
     Cielab core = Cielab.of(paper.behind(plan.absorbance(), plan.dye().absorption()));
     return new SpotLook(
-        plan.absorbance(), visible, plan.dye().colour(), ColourNames.of(core, paperLab), Cielab.of(mean), core);
+        plan.absorbance(),
+        visible,
+        plan.dye().colour(),
+        ColourNames.of(core, paperLab),
+        Cielab.of(mean),
+        core);
   }
 
   private List<String> flags(SpotPlan plan, SpotPlace place, SpotExtent extent) {

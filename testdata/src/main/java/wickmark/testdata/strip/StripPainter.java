@@ -78,7 +78,8 @@ public final class StripPainter {
     for (int i = 0; i < spots.size(); i++) {
       numbered.add(numbered(spots, i));
     }
-    return new LaneTruth(lane.name(), lane.role(), way.origin(), way.frontPoint(), way.frontMm(), numbered);
+    return new LaneTruth(
+        lane.name(), lane.role(), way.origin(), way.frontPoint(), way.frontMm(), numbered);
   }
 
   private static SpotTruth numbered(List<SpotTruth> spots, int index) {
@@ -120,7 +121,11 @@ public final class StripPainter {
     PointMm right = new PointMm(width - 0.3, front.heightAt(width - 0.3, width));
     if (front.mark() == SolventFront.Mark.TICKS) {
       pencil.line(left, new PointMm(TICK_MM, front.heightAt(TICK_MM, width)), Lead.USUAL, 0);
-      pencil.line(new PointMm(width - TICK_MM, front.heightAt(width - TICK_MM, width)), right, Lead.USUAL, 0);
+      pencil.line(
+          new PointMm(width - TICK_MM, front.heightAt(width - TICK_MM, width)),
+          right,
+          Lead.USUAL,
+          0);
       return;
     }
     Lead lead = line.lead().withAbsorbance(line.lead().absorbance() * 0.8);
@@ -162,7 +167,11 @@ public final class StripPainter {
     List<UnknownTruth> unknowns =
         lanes.stream().filter(lane -> lane.role() == Role.UNKNOWN).map(mixtures::explain).toList();
     return new StripTruth(
-        new SheetTruth(sheet.widthMm(), sheet.heightMm(), edges.corners(), Cielab.of(sheet.paper().white())),
-        baseline, new FrontTruth(front.mark().word(), frontPoints), lanes, unknowns);
+        new SheetTruth(
+            sheet.widthMm(), sheet.heightMm(), edges.corners(), Cielab.of(sheet.paper().white())),
+        baseline,
+        new FrontTruth(front.mark().word(), frontPoints),
+        lanes,
+        unknowns);
   }
 }

@@ -11,7 +11,12 @@ import java.util.List;
  * @param seed chance of the paper's texture, the hand and the dyes' unevenness
  */
 public record StripPlan(
-    Sheet sheet, Lines lines, List<LanePlan> lanes, List<PencilMark> marks, List<Blemish> blemishes, long seed) {
+    Sheet sheet,
+    Lines lines,
+    List<LanePlan> lanes,
+    List<PencilMark> marks,
+    List<Blemish> blemishes,
+    long seed) {
   public StripPlan {
     lanes = List.copyOf(lanes);
     marks = List.copyOf(marks);
@@ -21,7 +26,9 @@ public record StripPlan(
   /** Baseline and front. */
   public record Lines(Baseline baseline, SolventFront front) {}
 
-  /** Returns a builder for a strip of that size on filter paper with a straight baseline and front. */
+  /**
+   * Returns a builder for a strip of that size on filter paper with a straight baseline and front.
+   */
   public static StripPlanBuilder sheet(double widthMm, double heightMm) {
     return new StripPlanBuilder(widthMm, heightMm);
   }

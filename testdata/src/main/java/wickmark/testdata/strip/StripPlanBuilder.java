@@ -34,7 +34,9 @@ public final class StripPlanBuilder {
     return this;
   }
 
-  /** Draws the baseline with the usual pencil from edge to edge at that height, rising to the right. */
+  /**
+   * Draws the baseline with the usual pencil from edge to edge at that height, rising to the right.
+   */
   public StripPlanBuilder baseline(double atMm, double slopeDeg) {
     return baseline(new Baseline(atMm, slopeDeg, 0.5, widthMm - 0.5, Lead.USUAL, true));
   }
@@ -62,7 +64,8 @@ public final class StripPlanBuilder {
   /** Adds a lane and its name in pencil below the baseline. */
   public StripPlanBuilder namedLane(LanePlan lane) {
     double y = baseline.heightMm() - 8;
-    marks.add(new PencilMark.Lettering(lane.name(), new PointMm(lane.xMm(), y), 4.5, 0, Lead.USUAL));
+    marks.add(
+        new PencilMark.Lettering(lane.name(), new PointMm(lane.xMm(), y), 4.5, 0, Lead.USUAL));
     return lane(lane);
   }
 
@@ -83,6 +86,11 @@ public final class StripPlanBuilder {
 
   public StripPlan build() {
     return new StripPlan(
-        new Sheet(widthMm, heightMm, paper, cut), new StripPlan.Lines(baseline, front), lanes, marks, blemishes, seed);
+        new Sheet(widthMm, heightMm, paper, cut),
+        new StripPlan.Lines(baseline, front),
+        lanes,
+        marks,
+        blemishes,
+        seed);
   }
 }

@@ -1,4 +1,7 @@
-/** A developed strip, described in millimetres and painted as optical density on paper, with its truth. */
+/**
+ * A developed strip, described in millimetres and painted as optical density on paper, with its
+ * truth.
+ */
 @NullMarked
 package wickmark.testdata.strip;
 

@@ -11,7 +11,12 @@ import java.util.List;
  * @param spots from the baseline up
  */
 public record LaneTruth(
-    String name, Role role, PointMm origin, PointMm frontPoint, double frontMm, List<SpotTruth> spots) {
+    String name,
+    Role role,
+    PointMm origin,
+    PointMm frontPoint,
+    double frontMm,
+    List<SpotTruth> spots) {
   public LaneTruth {
     spots = List.copyOf(spots);
   }

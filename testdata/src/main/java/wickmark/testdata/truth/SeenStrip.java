@@ -15,7 +15,8 @@ public final class SeenStrip {
    * @param widthPx the picture's width
    * @param heightPx the picture's height
    */
-  public SeenStrip(StripTruth strip, Function<PointMm, PointPx> projection, int widthPx, int heightPx) {
+  public SeenStrip(
+      StripTruth strip, Function<PointMm, PointPx> projection, int widthPx, int heightPx) {
     this.strip = strip;
     this.projection = projection;
     this.widthPx = widthPx;

@@ -3,7 +3,9 @@ package wickmark.testdata.truth;
 /** A straight piece of line on the strip, from its left to its right end. */
 public record SegmentMm(PointMm from, PointMm to) {
 
-  /** Returns the angle to the strip's lower edge in degrees, positive when the right end is higher. */
+  /**
+   * Returns the angle to the strip's lower edge in degrees, positive when the right end is higher.
+   */
   public double slopeDeg() {
     return StrictMath.toDegrees(StrictMath.atan2(to.y() - from.y(), to.x() - from.x()));
   }

@@ -9,7 +9,8 @@ package wickmark.testdata.truth;
  * @param leftMm x of its left end on the strip
  * @param rightMm x of its right end on the strip
  */
-public record SpotExtent(double topDistanceMm, double bottomDistanceMm, double leftMm, double rightMm) {
+public record SpotExtent(
+    double topDistanceMm, double bottomDistanceMm, double leftMm, double rightMm) {
 
   /** Returns the height of the middle between both ends: what a person with a ruler measures. */
   public double middleDistanceMm() {

@@ -13,4 +13,9 @@ import wickmark.testdata.colour.Cielab;
  * @param core colour at its peak
  */
 public record SpotLook(
-    double peakAbsorbance, boolean visible, String colour, String colourSeen, Cielab mean, Cielab core) {}
+    double peakAbsorbance,
+    boolean visible,
+    String colour,
+    String colourSeen,
+    Cielab mean,
+    Cielab core) {}

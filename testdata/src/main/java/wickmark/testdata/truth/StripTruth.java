@@ -8,7 +8,11 @@ import java.util.List;
  * @param lanes from the left
  */
 public record StripTruth(
-    SheetTruth sheet, SegmentMm baseline, FrontTruth front, List<LaneTruth> lanes, List<UnknownTruth> unknowns) {
+    SheetTruth sheet,
+    SegmentMm baseline,
+    FrontTruth front,
+    List<LaneTruth> lanes,
+    List<UnknownTruth> unknowns) {
   public StripTruth {
     lanes = List.copyOf(lanes);
     unknowns = List.copyOf(unknowns);

@@ -11,7 +11,10 @@ import java.util.List;
  * @param unexplainedSpots numbers of those dyes' spots
  */
 public record UnknownTruth(
-    String lane, List<List<String>> explanations, List<String> unexplainedDyes, List<Integer> unexplainedSpots) {
+    String lane,
+    List<List<String>> explanations,
+    List<String> unexplainedDyes,
+    List<Integer> unexplainedSpots) {
   public UnknownTruth {
     explanations = List.copyOf(explanations);
     unexplainedDyes = List.copyOf(unexplainedDyes);

@@ -11,7 +11,8 @@ class CielabTest {
   /** Values computed from the definitions; see the table's own head for sources. */
   @ParameterizedTest
   @CsvFileSource(files = "reference/srgb-cielab.csv", numLinesToSkip = 1)
-  void agreesWithTheReferenceTable(String name, int r, int g, int b, double lightness, double a, double bStar) {
+  void agreesWithTheReferenceTable(
+      String name, int r, int g, int b, double lightness, double a, double bStar) {
     Cielab colour = Cielab.of(LinearRgb.ofSrgb(r, g, b));
 
     assertThat(colour.lightness()).as(name).isCloseTo(lightness, within(0.03));

@@ -25,8 +25,11 @@ class PictureFileTest {
    * whether stored rows are upright columns.
    */
   @ParameterizedTest
-  @CsvSource({"1,0,0,4", "2,3,0,4", "3,3,1,4", "4,0,1,4", "5,0,0,2", "6,3,0,2", "7,3,1,2", "8,0,1,2"})
-  void storesThePixelsAsTheOrientationSays(int orientation, int firstColumn, int firstRow, int width) {
+  @CsvSource({
+    "1,0,0,4", "2,3,0,4", "3,3,1,4", "4,0,1,4", "5,0,0,2", "6,3,0,2", "7,3,1,2", "8,0,1,2"
+  })
+  void storesThePixelsAsTheOrientationSays(
+      int orientation, int firstColumn, int firstRow, int width) {
     PictureTags tags = new PictureTags(orientation, Optional.empty(), OptionalDouble.empty());
 
     Picture stored = tags.stored(numbered());
@@ -42,14 +45,15 @@ class PictureFileTest {
 
     // JFIF 1.02: units at byte 13 (1 = dots per inch), densities as 16-bit numbers after it.
     assertThat(file[13]).isEqualTo((byte) 1);
-    assertThat((file[14] & 0xff) << 8 | file[15] & 0xff).isEqualTo(300);
+    assertThat(((file[14] & 0xff) << 8) | (file[15] & 0xff)).isEqualTo(300);
   }
 
   @Test
   void aJpegWithOrientationCanStillBeRead() {
     PictureTags tags = new PictureTags(6, Optional.empty(), OptionalDouble.of(26.4));
 
-    Picture read = PictureFile.decoded(PictureFile.jpeg(new Picture(32, 16, new byte[1536]), 90, tags));
+    Picture read =
+        PictureFile.decoded(PictureFile.jpeg(new Picture(32, 16, new byte[1536]), 90, tags));
 
     assertThat(read.widthPx()).isEqualTo(16);
     assertThat(read.heightPx()).isEqualTo(32);

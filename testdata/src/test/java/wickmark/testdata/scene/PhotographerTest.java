@@ -22,16 +22,22 @@ import wickmark.testdata.truth.SpotTruth;
 
 class PhotographerTest {
   private static final StripPlan STRIP =
-      StripPlan.sheet(40, 80).front(70).cut(Cut.GUILLOTINE)
+      StripPlan.sheet(40, 80)
+          .front(70)
+          .cut(Cut.GUILLOTINE)
           .namedLane(
-              LanePlan.reference("A", 20, SpotPlan.of(DyeCupboard.LEAF, 0.5, 0.8, SpotShape.gaussian(2.5, 2.5))))
-          .seed(3).build();
+              LanePlan.reference(
+                  "A", 20, SpotPlan.of(DyeCupboard.LEAF, 0.5, 0.8, SpotShape.gaussian(2.5, 2.5))))
+          .seed(3)
+          .build();
   private static final SensorPlan CLEAN =
       new SensorPlan(0, new SensorPlan.Motion(0, 0), 0, 0.9, 0, new SensorPlan.Finish(0, 0));
 
   private static PhotoPlan plan() {
     CameraPlan camera = CameraPlan.above(480, 640, 6).tilted(14, 230, 8).withDistortion(-0.02);
-    return PhotoPlan.of(camera, StripItem.of(STRIP, new Placement(-8, 3, 12)).bent(new Bend(Bend.Kind.BOW, 1.5, 2)))
+    return PhotoPlan.of(
+            camera,
+            StripItem.of(STRIP, new Placement(-8, 3, 12)).bent(new Bend(Bend.Kind.BOW, 1.5, 2)))
         .with(new RulerItem(RulerPlan.school(), new Placement(42, 0, 94)))
         .onto(Desk.DARK_BENCH)
         .with(CLEAN)
@@ -68,8 +74,10 @@ class PhotographerTest {
     for (PointPx corner : corners) {
       double dx = (middleX - corner.x()) / corner.distanceTo(new PointPx(middleX, middleY));
       double dy = (middleY - corner.y()) / corner.distanceTo(new PointPx(middleX, middleY));
-      assertThat(brightness(drawn.picture(), corner.x() + 4 * dx, corner.y() + 4 * dy)).isGreaterThan(170);
-      assertThat(brightness(drawn.picture(), corner.x() - 4 * dx, corner.y() - 4 * dy)).isLessThan(110);
+      assertThat(brightness(drawn.picture(), corner.x() + 4 * dx, corner.y() + 4 * dy))
+          .isGreaterThan(170);
+      assertThat(brightness(drawn.picture(), corner.x() - 4 * dx, corner.y() - 4 * dy))
+          .isLessThan(110);
     }
   }
 
@@ -117,8 +125,14 @@ class PhotographerTest {
 
   @Test
   void paperUnderEvenLightShowsItsOwnColour() {
-    StripPlan blank = StripPlan.sheet(40, 80).front(100).paper(new Paper(LinearRgb.ofSrgb(230, 220, 200), 0, 0, 0.2)).build();
-    PhotoPlan plain = PhotoPlan.of(CameraPlan.above(320, 480, 5), StripItem.of(blank, new Placement(0, 0, 0))).with(CLEAN);
+    StripPlan blank =
+        StripPlan.sheet(40, 80)
+            .front(100)
+            .paper(new Paper(LinearRgb.ofSrgb(230, 220, 200), 0, 0, 0.2))
+            .build();
+    PhotoPlan plain =
+        PhotoPlan.of(CameraPlan.above(320, 480, 5), StripItem.of(blank, new Placement(0, 0, 0)))
+            .with(CLEAN);
 
     Picture picture = Photographer.take(plain).picture();
 

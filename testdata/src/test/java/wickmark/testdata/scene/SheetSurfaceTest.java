@@ -15,7 +15,10 @@ class SheetSurfaceTest {
     for (double v = 0; v < height - 1e-9; v += 0.5) {
       sheet.at(u, v, a);
       sheet.at(u, v + 0.5, b);
-      double square = (b[0] - a[0]) * (b[0] - a[0]) + (b[1] - a[1]) * (b[1] - a[1]) + (b[2] - a[2]) * (b[2] - a[2]);
+      double square =
+          (b[0] - a[0]) * (b[0] - a[0])
+              + (b[1] - a[1]) * (b[1] - a[1])
+              + (b[2] - a[2]) * (b[2] - a[2]);
       length += Math.sqrt(square);
     }
     return length;

@@ -14,7 +14,11 @@ class StripPainterTest {
 
   private static SpotTruth painted(SpotPlan spot, double slopeDeg) {
     StripPlan plan =
-        StripPlan.sheet(60, 120).baseline(20, slopeDeg).front(100).lane(LanePlan.reference("A", 30, spot)).build();
+        StripPlan.sheet(60, 120)
+            .baseline(20, slopeDeg)
+            .front(100)
+            .lane(LanePlan.reference("A", 30, spot))
+            .build();
     return StripPainter.paint(plan, 8).truth().lane("A").spots().get(0);
   }
 
@@ -36,14 +40,16 @@ class StripPainterTest {
       // The lane runs square to the baseline, so it meets the level front after 80 mm / cos(2°).
       double front = 80 / StrictMath.cos(StrictMath.toRadians(2));
       assertThat(spot.distanceMm()).isCloseTo(front / 2, within(1e-3));
-      assertThat(spot.centroid().x()).isCloseTo(30 - front / 2 * StrictMath.sin(StrictMath.toRadians(2)), within(0.01));
+      assertThat(spot.centroid().x())
+          .isCloseTo(30 - front / 2 * StrictMath.sin(StrictMath.toRadians(2)), within(0.01));
     }
 
     @Test
     void theExtentReachesToATenthOfThePeak() {
       SpotTruth spot = painted(SpotPlan.of(DyeCupboard.SKY, 0.5, 0.7, ROUND), 0);
 
-      // A gaussian falls to a tenth at sqrt(2 ln 10) standard deviations; the grid adds half a cell.
+      // A gaussian falls to a tenth at sqrt(2 ln 10) standard deviations; the grid adds half a
+      // cell.
       double reach = Math.sqrt(2 * Math.log(10));
       assertThat(spot.extent().topDistanceMm()).isCloseTo(40 + 1.5 * reach, within(0.13));
       assertThat(spot.extent().bottomDistanceMm()).isCloseTo(40 - 1.5 * reach, within(0.13));
@@ -57,7 +63,8 @@ class StripPainterTest {
     SpotTruth tailing = painted(SpotPlan.of(DyeCupboard.ROSE, 0.6, 0.7, ROUND.withTail(6)), 0);
 
     assertThat(tailing.distanceMm()).isBetween(plain.distanceMm() - 8, plain.distanceMm() - 1);
-    assertThat(tailing.extent().middleDistanceMm()).isLessThan(plain.extent().middleDistanceMm() - 2);
+    assertThat(tailing.extent().middleDistanceMm())
+        .isLessThan(plain.extent().middleDistanceMm() - 2);
     assertThat(tailing.flags()).contains("tailing");
   }
 
@@ -73,10 +80,14 @@ class StripPainterTest {
   @Test
   void densitiesOfOverlappingDyesAddUp() {
     StripPlan both =
-        StripPlan.sheet(40, 80).front(70)
+        StripPlan.sheet(40, 80)
+            .front(70)
             .lane(
                 LanePlan.unknown(
-                    "X", 20, SpotPlan.of(DyeCupboard.LEMON, 0.5, 0.4, ROUND), SpotPlan.of(DyeCupboard.SKY, 0.5, 0.3, ROUND)))
+                    "X",
+                    20,
+                    SpotPlan.of(DyeCupboard.LEMON, 0.5, 0.4, ROUND),
+                    SpotPlan.of(DyeCupboard.SKY, 0.5, 0.3, ROUND)))
             .paper(new Paper(Paper.FILTER.white(), 0, 0, 0.2))
             .build();
     float[] seen = new float[3];
@@ -94,13 +105,20 @@ class StripPainterTest {
   class OfAMixture {
     private final StripTruth truth =
         StripPainter.paint(
-                StripPlan.sheet(80, 100).front(85)
-                    .lane(LanePlan.reference("A", 10, SpotPlan.of(DyeCupboard.LEMON, 0.3, 0.4, ROUND)))
-                    .lane(LanePlan.reference("B", 25, SpotPlan.of(DyeCupboard.SKY, 0.8, 0.4, ROUND)))
-                    .lane(LanePlan.reference("C", 40, SpotPlan.of(DyeCupboard.LEMON, 0.3, 0.7, ROUND)))
+                StripPlan.sheet(80, 100)
+                    .front(85)
+                    .lane(
+                        LanePlan.reference(
+                            "A", 10, SpotPlan.of(DyeCupboard.LEMON, 0.3, 0.4, ROUND)))
+                    .lane(
+                        LanePlan.reference("B", 25, SpotPlan.of(DyeCupboard.SKY, 0.8, 0.4, ROUND)))
+                    .lane(
+                        LanePlan.reference(
+                            "C", 40, SpotPlan.of(DyeCupboard.LEMON, 0.3, 0.7, ROUND)))
                     .lane(
                         LanePlan.unknown(
-                            "X", 60,
+                            "X",
+                            60,
                             SpotPlan.of(DyeCupboard.SKY, 0.8, 0.4, ROUND),
                             SpotPlan.of(DyeCupboard.LEMON, 0.3, 0.4, ROUND),
                             SpotPlan.of(DyeCupboard.ROSE, 0.5, 0.4, ROUND)))
@@ -124,7 +142,9 @@ class StripPainterTest {
     void spotsAreNumberedFromTheBaselineUp() {
       LaneTruth unknown = truth.lane("X");
 
-      assertThat(unknown.spots()).extracting(SpotTruth::dye).containsExactly("lemon", "rose", "sky");
+      assertThat(unknown.spots())
+          .extracting(SpotTruth::dye)
+          .containsExactly("lemon", "rose", "sky");
       assertThat(unknown.spots()).extracting(SpotTruth::number).containsExactly(1, 2, 3);
     }
   }
