@@ -42,7 +42,9 @@ record PlaneScale(
     boolean flat,
     List<Doubt> doubts) {
 
-  /** Rulers' printed faces lie 0 to 2 mm above the paper: half of that, as a standard uncertainty. */
+  /**
+   * Rulers' printed faces lie 0 to 2 mm above the paper: half of that, as a standard uncertainty.
+   */
   private static final double FACE_HEIGHT_MM = 0.6;
 
   /**
@@ -91,8 +93,7 @@ record PlaneScale(
 
   private static PlaneScale ofScan(Photo photo, Resolution resolution, List<RulerEdge> edges) {
     double focal = photo.widthPx();
-    PlaneView view =
-        new PlaneView(photo.widthPx() / 2.0, photo.heightPx() / 2.0, focal, 0, 0, 0);
+    PlaneView view = new PlaneView(photo.widthPx() / 2.0, photo.heightPx() / 2.0, focal, 0, 0, 0);
     double mmPerUnit = focal * 25.4 / ((resolution.dpiX() + resolution.dpiY()) / 2);
     List<Doubt> doubts = new ArrayList<>();
     if (!edges.isEmpty()) {
@@ -214,8 +215,7 @@ record PlaneScale(
   }
 
   /** From the evenly divided row that fits the marks best on the plane. */
-  static double millimetresPerUnit(
-      PlaneView view, PlaneEvidence.Division marks, double mmPerMark) {
+  static double millimetresPerUnit(PlaneView view, PlaneEvidence.Division marks, double mmPerMark) {
     int n = marks.index().length;
     double mk = 0;
     double mx = 0;

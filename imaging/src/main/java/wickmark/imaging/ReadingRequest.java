@@ -33,7 +33,12 @@ public record ReadingRequest(
   /** Nothing said. */
   public static ReadingRequest nothing() {
     return new ReadingRequest(
-        List.of(), Set.of(), OptionalInt.empty(), Optional.empty(), SaidStrip.nothing(), SaidLines.nothing());
+        List.of(),
+        Set.of(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        SaidStrip.nothing(),
+        SaidLines.nothing());
   }
 
   /** How many lanes the person speaks of. */
@@ -75,8 +80,7 @@ public record ReadingRequest(
    *
    * @param corners four, in any order around it; or none
    */
-  public record SaidStrip(
-      List<PhotoPoint> corners, Optional<Bottom> bottom, List<Area> ignored) {
+  public record SaidStrip(List<PhotoPoint> corners, Optional<Bottom> bottom, List<Area> ignored) {
     public SaidStrip {
       corners = List.copyOf(corners);
       ignored = List.copyOf(ignored);

@@ -21,7 +21,6 @@ final class ScanResolution {
         .filter(r -> !photo.fromCamera())
         .filter(r -> r.dpiX() >= LEAST_DPI && r.dpiX() <= MOST_DPI)
         .filter(r -> Math.abs(r.dpiX() / r.dpiY() - 1) < 0.01)
-        .filter(
-            r -> 25.4 * Math.max(photo.widthPx(), photo.heightPx()) / r.dpiX() < LONGEST_MM);
+        .filter(r -> 25.4 * Math.max(photo.widthPx(), photo.heightPx()) / r.dpiX() < LONGEST_MM);
   }
 }

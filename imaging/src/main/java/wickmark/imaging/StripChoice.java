@@ -49,12 +49,7 @@ final class StripChoice {
     }
 
     PaperShape shape() {
-      List<PhotoPoint> around = new ArrayList<>();
-      for (int i = 0; i < 4; i++) {
-        around.add(outline.corners().get(i));
-        around.addAll(outline.sides().get(i));
-      }
-      return new PaperShape(around);
+      return StripChoice.shape(outline);
     }
 
     /** Plane units of a (nominal) millimetre. */
@@ -74,13 +69,21 @@ final class StripChoice {
     }
   }
 
+  private static PaperShape shape(StripOutline outline) {
+    List<PhotoPoint> around = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      around.add(outline.corners().get(i));
+      around.addAll(outline.sides().get(i));
+    }
+    return new PaperShape(around);
+  }
+
   /** Weighs the outlines; best first. */
   static List<Candidate> weigh(Photo photo, List<StripOutline> outlines, List<RulerEdge> edges) {
     List<Candidate> all = new ArrayList<>();
     for (StripOutline outline : outlines) {
       PlaneScale plane = PlaneScale.of(photo, outline, outside(edges, outline));
-      Candidate bare =
-          new Candidate(outline, plane, new Layout(0, null, null, 0, 0, 0), 0, 0);
+      Candidate bare = new Candidate(outline, plane, new Layout(0, null, null, 0, 0, 0), 0, 0);
       Layout layout = layout(photo, bare);
       double total = OUTLINE_WEIGHT * outline.score() + layout.score();
       all.add(new Candidate(outline, plane, layout, total, 0));
@@ -90,16 +93,14 @@ final class StripChoice {
     for (int i = 0; i < all.size(); i++) {
       Candidate c = all.get(i);
       double next = i + 1 < all.size() ? all.get(i + 1).total() : Double.NEGATIVE_INFINITY;
-      ranked.add(
-          new Candidate(c.outline(), c.plane(), c.layout(), c.total(), c.total() - next));
+      ranked.add(new Candidate(c.outline(), c.plane(), c.layout(), c.total(), c.total() - next));
     }
     return ranked;
   }
 
   /** Graduated edges that do not run through the strip: pencilled rows are no ruler. */
   private static List<RulerEdge> outside(List<RulerEdge> edges, StripOutline outline) {
-    PaperShape shape =
-        new Candidate(outline, null, null, 0, 0).shape();
+    PaperShape shape = shape(outline);
     return edges.stream()
         .filter(
             edge -> {

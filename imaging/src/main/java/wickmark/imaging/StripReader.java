@@ -113,8 +113,7 @@ public final class StripReader {
             CELLS_PER_MM,
             (x, y) -> straight.frame.toPhoto(x, y));
     List<String> names = names(request, lanes.size());
-    StripMeasurer.Measured measured =
-        measurer.measure(lanes, spots, names, request.unknowns());
+    StripMeasurer.Measured measured = measurer.measure(lanes, spots, names, request.unknowns());
     ViewUncertainty view = viewUncertainty(plane, straight);
     double relative = Math.hypot(plane.relativeUncertainty(), view.relativeScale());
     double flatness = (plane.flat() ? 0.04 : 0.15) * CELLS_PER_MM * unitsPerCell;
@@ -127,7 +126,9 @@ public final class StripReader {
     PixelScale scale =
         new PixelScale(
             plane.source(),
-            scaled ? OptionalDouble.of(millimetresPerPixel(plane, straight.frame)) : OptionalDouble.empty(),
+            scaled
+                ? OptionalDouble.of(millimetresPerPixel(plane, straight.frame))
+                : OptionalDouble.empty(),
             scaled ? OptionalDouble.of(relative) : OptionalDouble.empty());
     return new StripReading(
         evidence,
@@ -157,9 +158,7 @@ public final class StripReader {
     List<String> names = new ArrayList<>();
     for (int k = 0; k < lanes; k++) {
       names.add(
-          k < request.laneNames().size()
-              ? request.laneNames().get(k)
-              : Integer.toString(k + 1));
+          k < request.laneNames().size() ? request.laneNames().get(k) : Integer.toString(k + 1));
     }
     return names;
   }

@@ -36,9 +36,9 @@ public record StripReading(
    * Where the strip lies in the photo.
    *
    * @param corners top-left, top-right, bottom-right, bottom-left
-   * @param pictureToStrip homography, row by row, from photo pixels to strip coordinates (x right, y
-   *     up from the baseline's left end; millimetres where there is a scale, else the strip's height
-   *     is 1)
+   * @param pictureToStrip homography, row by row, from photo pixels to strip coordinates (x right,
+   *     y up from the baseline's left end; millimetres where there is a scale, else the strip's
+   *     height is 1)
    * @param baseline its ends, left first
    * @param front its course from left to right
    */

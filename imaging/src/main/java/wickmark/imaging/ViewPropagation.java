@@ -19,7 +19,8 @@ final class ViewPropagation {
       return new ViewUncertainty(0, 0);
     }
     double bend =
-        propagated(plane, view -> ratio(view.toPlane(low), view.toPlane(middle), view.toPlane(high)));
+        propagated(
+            plane, view -> ratio(view.toPlane(low), view.toPlane(middle), view.toPlane(high)));
     double length =
         propagated(
             plane,

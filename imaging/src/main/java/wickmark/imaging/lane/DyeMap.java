@@ -45,7 +45,8 @@ public record DyeMap(Raster strength, Raster mask, double noise, Raster[] densit
       }
     }
     double noise = noise(smooth, strength);
-    Raster mask = Hysteresis.above(strength, Math.max(SURE, 5 * noise), Math.max(FLANK, 2.5 * noise));
+    Raster mask =
+        Hysteresis.above(strength, Math.max(SURE, 5 * noise), Math.max(FLANK, 2.5 * noise));
     return new DyeMap(strength, mask, noise, clean);
   }
 

@@ -2,7 +2,9 @@ package wickmark.imaging.lane;
 
 import wickmark.imaging.raster.Raster;
 
-/** Threshold with two levels: what passes the lower and hangs together with what passes the upper. */
+/**
+ * Threshold with two levels: what passes the lower and hangs together with what passes the upper.
+ */
 final class Hysteresis {
   private Hysteresis() {}
 

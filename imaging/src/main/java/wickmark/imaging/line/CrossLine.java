@@ -53,7 +53,9 @@ record CrossLine(LineKind kind, double[] x, double[] y, double[] contrast, doubl
     return y[n - 1];
   }
 
-  /** How sure it is that there is a line at all, 0 to 1: seen in most bins, and well above noise. */
+  /**
+   * How sure it is that there is a line at all, 0 to 1: seen in most bins, and well above noise.
+   */
   double certainty() {
     double clear = strength() / (strength() + 4 * noise);
     return Math.max(0, coverage() * Math.max(0, clear) * 1.25 - 0.1);

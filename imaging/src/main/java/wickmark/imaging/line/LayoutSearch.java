@@ -68,7 +68,11 @@ public final class LayoutSearch {
    * @param down 1 if the strip's bottom is at the map's last row, −1 if at its first
    */
   private static double score(
-      DensityMap map, StripContent content, CrossLine baseline, @Nullable CrossLine front, int down) {
+      DensityMap map,
+      StripContent content,
+      CrossLine baseline,
+      @Nullable CrossLine front,
+      int down) {
     double height = map.height();
     double below = down > 0 ? height - baseline.level() : baseline.level();
     double score = 3 * baseline.certainty() - 40 * content.darkShare();
@@ -111,7 +115,9 @@ public final class LayoutSearch {
     for (Hypothesis h : all) {
       if (h.turns != best.turns) {
         other = Math.max(other, h.score);
-      } else if (h.front != best.front && h.baseline == best.baseline && !near(h.front, best.front, upright)) {
+      } else if (h.front != best.front
+          && h.baseline == best.baseline
+          && !near(h.front, best.front, upright)) {
         otherFront = Math.max(otherFront, h.score);
       }
     }

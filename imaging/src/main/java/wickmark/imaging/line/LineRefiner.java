@@ -246,7 +246,8 @@ public final class LineRefiner {
       double criterion =
           n * StrictMath.log(sigma * sigma * Math.max(loss, 1e-9) / n)
               + (degree + 1) * StrictMath.log(n);
-      double[][] covariance = inverse == null ? new double[degree + 1][degree + 1] : inverse.getData();
+      double[][] covariance =
+          inverse == null ? new double[degree + 1][degree + 1] : inverse.getData();
       for (double[] row : covariance) {
         for (int k = 0; k < row.length; k++) {
           row[k] *= sigma * sigma;

@@ -39,7 +39,9 @@ final class TideFilter {
     for (int i = 0; i < out.cells().length; i++) {
       out.cells()[i] =
           (float)
-              (w[0] * smooth[0].cells()[i] + w[1] * smooth[1].cells()[i] + w[2] * smooth[2].cells()[i]);
+              (w[0] * smooth[0].cells()[i]
+                  + w[1] * smooth[1].cells()[i]
+                  + w[2] * smooth[2].cells()[i]);
     }
     return out;
   }

@@ -18,7 +18,9 @@ import wickmark.imaging.spot.SpotRegion;
 
 /** Turns places on the straight strip into places along the lanes. */
 public final class StripMeasurer {
-  /** The middle of a pencil line is where the person meant it, within this, mm (common practice). */
+  /**
+   * The middle of a pencil line is where the person meant it, within this, mm (common practice).
+   */
   private static final double PENCIL_MM = 0.06;
 
   /** A tide mark is the wet edge within this, mm: it is about half a millimetre wide. */

@@ -6,8 +6,8 @@ import wickmark.imaging.straight.StraightStrip;
 
 /**
  * Optical density (−log10 of the light over the blank paper's light there) for red, green and blue,
- * on the cells of the straight strip. Blank paper is 0, and so is all beside the paper; pencil is the same in all three; a dye is
- * strongest in the channels that it absorbs.
+ * on the cells of the straight strip. Blank paper is 0, and so is all beside the paper; pencil is
+ * the same in all three; a dye is strongest in the channels that it absorbs.
  *
  * @param density red, green and blue
  * @param paper 1 on the paper, 0 beside it or within half a millimetre of its edge
@@ -99,8 +99,7 @@ public record DensityMap(Raster[] density, Raster paper, double cellsPerMm, doub
     Raster out = new Raster(width(), height());
     for (int i = 0; i < out.cells().length; i++) {
       out.cells()[i] =
-          Math.min(
-              density[0].cells()[i], Math.min(density[1].cells()[i], density[2].cells()[i]));
+          Math.min(density[0].cells()[i], Math.min(density[1].cells()[i], density[2].cells()[i]));
     }
     return out;
   }

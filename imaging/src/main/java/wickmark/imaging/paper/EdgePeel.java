@@ -36,7 +36,14 @@ final class EdgePeel {
   }
 
   private static void walk(
-      Raster[] density, Raster paper, Raster out, int start, int step, int count, int deepest, int blur) {
+      Raster[] density,
+      Raster paper,
+      Raster out,
+      int start,
+      int step,
+      int count,
+      int deepest,
+      int blur) {
     int i = 0;
     while (i < count && paper.cells()[start + i * step] == 0) {
       i++;

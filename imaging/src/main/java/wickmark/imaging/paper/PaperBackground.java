@@ -34,7 +34,8 @@ final class PaperBackground {
   /** Returns the background of the three log-light rasters. */
   static Raster[] fit(Raster[] log, Raster paper, double cellsPerMm, double blockMm) {
     BlockGrid grid =
-        new BlockGrid(paper.width(), paper.height(), (int) Math.max(2, Math.round(blockMm * cellsPerMm)));
+        new BlockGrid(
+            paper.width(), paper.height(), (int) Math.max(2, Math.round(blockMm * cellsPerMm)));
     double mm = cellsPerMm / grid.side;
     Raster cover = grid.cover(paper);
     Raster[] block = new Raster[3];
@@ -118,8 +119,7 @@ final class PaperBackground {
     Raster out = new Raster(in.width(), in.height());
     for (int y = 0; y < in.height(); y++) {
       for (int x = 0; x < in.width(); x++) {
-        out.set(
-            x, y, (float) coarse.sample(x / (double) step + 0.5, y / (double) step + 0.5));
+        out.set(x, y, (float) coarse.sample(x / (double) step + 0.5, y / (double) step + 0.5));
       }
     }
     return out;
@@ -161,8 +161,7 @@ final class PaperBackground {
   private static Raster closedBrightness(Raster[] block, Raster valid, Raster clear, double mm) {
     Raster mean = new Raster(valid.width(), valid.height());
     for (int i = 0; i < mean.cells().length; i++) {
-      mean.cells()[i] =
-          (block[0].cells()[i] + block[1].cells()[i] + block[2].cells()[i]) / 3;
+      mean.cells()[i] = (block[0].cells()[i] + block[1].cells()[i] + block[2].cells()[i]) / 3;
     }
     // Fill the coloured places from around, in steps, so that the closing only meets grey figures.
     Raster filled = mean.copy();
@@ -211,8 +210,7 @@ final class PaperBackground {
     Raster depth = new Raster(clear.width(), clear.height());
     for (int i = 0; i < d.length; i++) {
       depth.cells()[i] =
-          closed.cells()[i]
-              - (block[0].cells()[i] + block[1].cells()[i] + block[2].cells()[i]) / 3;
+          closed.cells()[i] - (block[0].cells()[i] + block[1].cells()[i] + block[2].cells()[i]) / 3;
       if (clear.cells()[i] > 0) {
         d[n++] = depth.cells()[i];
       }
@@ -233,8 +231,7 @@ final class PaperBackground {
   }
 
   /** Mean of the clear blocks around, weighted by nearness and by likeness of the light. */
-  private static Raster smoothWithinLikeLight(
-      Raster in, Raster clear, Raster closed, double mm) {
+  private static Raster smoothWithinLikeLight(Raster in, Raster clear, Raster closed, double mm) {
     int radius = (int) Math.ceil(3 * LIGHT_SIGMA * mm);
     double[] near = new double[2 * radius * radius + 1];
     for (int i = 0; i < near.length; i++) {

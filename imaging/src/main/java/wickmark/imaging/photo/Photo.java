@@ -33,7 +33,12 @@ public final class Photo {
       boolean fromCamera) {
     if (widthPx < 1 || heightPx < 1 || rgb.length != 3L * widthPx * heightPx) {
       throw new IllegalArgumentException(
-          "a photo of " + widthPx + " x " + heightPx + " px needs 3 bytes a pixel, got " + rgb.length);
+          "a photo of "
+              + widthPx
+              + " x "
+              + heightPx
+              + " px needs 3 bytes a pixel, got "
+              + rgb.length);
     }
     this.widthPx = widthPx;
     this.heightPx = heightPx;

@@ -7,7 +7,8 @@ package wickmark.imaging.photo;
 public record Resolution(double dpiX, double dpiY) {
   public Resolution {
     if (!(dpiX > 0 && dpiY > 0 && dpiX < 1e6 && dpiY < 1e6)) {
-      throw new IllegalArgumentException("resolution must be positive dpi, was " + dpiX + " x " + dpiY);
+      throw new IllegalArgumentException(
+          "resolution must be positive dpi, was " + dpiX + " x " + dpiY);
     }
   }
 }

@@ -86,8 +86,7 @@ public final class PlaneView {
     double x = dx / depth;
     double y = dy / depth;
     double z = 1 / depth;
-    return new PlanePoint(
-        x * e1[0] + y * e1[1] + z * e1[2], x * e2[0] + y * e2[1] + z * e2[2]);
+    return new PlanePoint(x * e1[0] + y * e1[1] + z * e1[2], x * e2[0] + y * e2[1] + z * e2[2]);
   }
 
   /** Maps a place on the plane to the photo. */

@@ -61,7 +61,8 @@ public record ColourRaster(Raster red, Raster green, Raster blue) {
         out[2][y * w + x] = b * scale;
       }
     }
-    return new ColourRaster(new Raster(w, h, out[0]), new Raster(w, h, out[1]), new Raster(w, h, out[2]));
+    return new ColourRaster(
+        new Raster(w, h, out[0]), new Raster(w, h, out[1]), new Raster(w, h, out[2]));
   }
 
   /** The same, each channel blurred. */

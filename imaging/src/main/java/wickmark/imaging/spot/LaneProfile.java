@@ -15,7 +15,9 @@ import wickmark.imaging.paper.DensityMap;
 record LaneProfile(double start, double step, double[][] density, double[] noise) {
   private static final double STEP_MM = 0.25;
 
-  /** Neighbouring cells share paper texture: the noise of a sum is larger than of independent ones. */
+  /**
+   * Neighbouring cells share paper texture: the noise of a sum is larger than of independent ones.
+   */
   private static final double TEXTURE = 2.5;
 
   /**

@@ -111,7 +111,9 @@ final class LaneStain {
     return best;
   }
 
-  /** The rim of a spot is fainter than the threshold: take a margin around, first come first served. */
+  /**
+   * The rim of a spot is fainter than the threshold: take a margin around, first come first served.
+   */
   private static Raster widened(Raster owner, int margin) {
     Raster rows = owner.copy();
     spread(owner, rows, margin, true);

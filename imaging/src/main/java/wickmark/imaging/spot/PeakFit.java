@@ -57,8 +57,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
               j[i][k] = (up[i] - r[i]) / h;
             }
           }
-          return new Pair<>(
-              new ArrayRealVector(r, false), new Array2DRowRealMatrix(j, false));
+          return new Pair<>(new ArrayRealVector(r, false), new Array2DRowRealMatrix(j, false));
         };
     double[] best = p;
     try {

@@ -10,7 +10,9 @@ import java.util.List;
  * if there is a valley between them; of two hues, if the fit needs both.
  */
 final class PeakSearch {
-  /** Two colours that differ by less (radians) are one hue: paper texture alone makes a few degrees. */
+  /**
+   * Two colours that differ by less (radians) are one hue: paper texture alone makes a few degrees.
+   */
   private static final double SAME_HUE = 0.22;
 
   /** Depth of a valley, as a part of the lower peak, that parts two peaks of one hue. */
@@ -198,7 +200,8 @@ final class PeakSearch {
   }
 
   private int index(double along) {
-    return (int) Math.max(0, Math.min(profile.size() - 1.0, (along - profile.start()) / profile.step()));
+    return (int)
+        Math.max(0, Math.min(profile.size() - 1.0, (along - profile.start()) / profile.step()));
   }
 
   private boolean parted(PeakFit fit, int i, int j) {

@@ -1,8 +1,6 @@
 package wickmark.imaging.spot;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import wickmark.core.chromatogram.SpotFlag;
@@ -42,12 +40,7 @@ final class SpotMeasurer {
   private final int height;
 
   SpotMeasurer(
-      DensityMap map,
-      FittedLine baseline,
-      FittedLine front,
-      DyeMap dye,
-      int[] cells,
-      PeakFit fit) {
+      DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye, int[] cells, PeakFit fit) {
     this.map = map;
     this.baseline = baseline;
     this.front = front;
@@ -186,7 +179,8 @@ final class SpotMeasurer {
     double cell = (map.noise()[0] + map.noise()[1] + map.noise()[2]) * 2.5;
     double fromNoise = cell * Math.sqrt(second) / sum;
     // The paper's texture and the shared-out overlap move a centre by some part of its size.
-    double fromShape = 0.008 * (box.bottom() - box.top()) + overlapShare(peak) * 0.05 * (box.bottom() - box.top());
+    double fromShape =
+        0.008 * (box.bottom() - box.top()) + overlapShare(peak) * 0.05 * (box.bottom() - box.top());
     double u = Math.sqrt(fromNoise * fromNoise + fromShape * fromShape);
     double dx = left + densest % width + 0.5;
     double dy = top + densest / width + 0.5;
@@ -263,5 +257,4 @@ final class SpotMeasurer {
     double c = clear / (1 + clear) * Math.min(1, 0.5 + large / 2);
     return Math.max(0.05, Math.min(0.99, c * 1.15));
   }
-
 }

@@ -22,8 +22,7 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
     for (int i = 0; i < 256; i++) {
       double v = i / 255.0;
       // IEC 61966-2-1:1999, decoding of sRGB.
-      LINEAR[i] =
-          (float) (v <= 0.04045 ? v / 12.92 : StrictMath.pow((v + 0.055) / 1.055, 2.4));
+      LINEAR[i] = (float) (v <= 0.04045 ? v / 12.92 : StrictMath.pow((v + 0.055) / 1.055, 2.4));
     }
   }
 
@@ -57,7 +56,8 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
       }
     }
     ColourRaster light =
-        new ColourRaster(new Raster(w, h, out[0]), new Raster(w, h, out[1]), new Raster(w, h, out[2]));
+        new ColourRaster(
+            new Raster(w, h, out[0]), new Raster(w, h, out[1]), new Raster(w, h, out[2]));
     return new StraightStrip(frame, light, shape.mask(frame));
   }
 

@@ -19,7 +19,13 @@ public final class StripFrame {
   private final int height;
 
   private StripFrame(
-      PlaneView view, PlanePoint topLeft, double ux, double uy, double cell, int width, int height) {
+      PlaneView view,
+      PlanePoint topLeft,
+      double ux,
+      double uy,
+      double cell,
+      int width,
+      int height) {
     this.view = view;
     this.topLeft = topLeft;
     this.ux = ux;
@@ -41,8 +47,10 @@ public final class StripFrame {
       c[i] = view.toPlane(corners.get(i));
     }
     // The direction across is the mean of the upper and lower side and of the square to the others.
-    double dx = c[1].x() - c[0].x() + c[2].x() - c[3].x() + (c[3].y() - c[0].y() + c[2].y() - c[1].y());
-    double dy = c[1].y() - c[0].y() + c[2].y() - c[3].y() - (c[3].x() - c[0].x() + c[2].x() - c[1].x());
+    double dx =
+        c[1].x() - c[0].x() + c[2].x() - c[3].x() + (c[3].y() - c[0].y() + c[2].y() - c[1].y());
+    double dy =
+        c[1].y() - c[0].y() + c[2].y() - c[3].y() - (c[3].x() - c[0].x() + c[2].x() - c[1].x());
     double norm = Math.hypot(dx, dy);
     double ux = dx / norm;
     double uy = dy / norm;

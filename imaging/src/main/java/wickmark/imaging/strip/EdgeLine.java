@@ -36,7 +36,8 @@ final class EdgeLine {
   /**
    * Measures the support along a line.
    *
-   * @param reach how far off the line an edge cell may lie, cells: strip sides are hand-cut and bent
+   * @param reach how far off the line an edge cell may lie, cells: strip sides are hand-cut and
+   *     bent
    */
   static EdgeLine along(EdgeMap edges, double nx, double ny, double offset, double reach) {
     double diagonal = Math.hypot(edges.width, edges.height);

@@ -69,8 +69,7 @@ final class QuadSearch {
   }
 
   private static double angle(EdgeLine a, EdgeLine b) {
-    return EdgeLine.angleBetween(
-        StrictMath.atan2(a.ny, a.nx), StrictMath.atan2(b.ny, b.nx));
+    return EdgeLine.angleBetween(StrictMath.atan2(a.ny, a.nx), StrictMath.atan2(b.ny, b.nx));
   }
 
   private void consider(EdgeLine one, EdgeLine two, EdgeLine three, EdgeLine four) {

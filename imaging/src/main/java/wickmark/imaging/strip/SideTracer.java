@@ -39,7 +39,11 @@ final class SideTracer {
    * @param guess offsets to search around, one a sample, or null for the straight line
    */
   Trace trace(
-      double x0, double y0, double x1, double y1, double @org.jspecify.annotations.Nullable [] guess) {
+      double x0,
+      double y0,
+      double x1,
+      double y1,
+      double @org.jspecify.annotations.Nullable [] guess) {
     double length = Math.hypot(x1 - x0, y1 - y0);
     double dx = (x1 - x0) / length;
     double dy = (y1 - y0) / length;

@@ -47,7 +47,8 @@ public final class StripFinder {
   }
 
   static int factorFor(Photo photo, int size) {
-    return (int) Math.max(1, Math.round(Math.max(photo.widthPx(), photo.heightPx()) / (double) size));
+    return (int)
+        Math.max(1, Math.round(Math.max(photo.widthPx(), photo.heightPx()) / (double) size));
   }
 
   private record Ranked(Quad quad, double score) {}
@@ -90,7 +91,8 @@ public final class StripFinder {
       Ranked ranked, ColourRaster coarse, int coarseFactor, ColourRaster fine, int fineFactor) {
     Quad quad = ranked.quad();
     SideCurve[] curves = new SideCurve[4];
-    double shortest = Math.min(Math.min(quad.side(0), quad.side(1)), Math.min(quad.side(2), quad.side(3)));
+    double shortest =
+        Math.min(Math.min(quad.side(0), quad.side(1)), Math.min(quad.side(2), quad.side(3)));
     for (int i = 0; i < 4; i++) {
       double[] line = line(quad, i);
       int samples = (int) Math.max(30, Math.min(160, quad.side(i) / 3));
