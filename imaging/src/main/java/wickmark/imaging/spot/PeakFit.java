@@ -30,7 +30,6 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
 
   private static final double FLANK_SPREAD = 0.6;
   private static final double ASYMMETRY_SPREAD = 0.35;
-  private static final double MOST_STREAK = 0.25;
 
   PeakFit {
     shapes = List.copyOf(shapes);
@@ -46,13 +45,13 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     MultivariateJacobianFunction model =
         point -> {
           double[] at = point.toArray();
-          double[] r = residuals(profile, at, weight);
+          double[] r = residuals(profile, at, start, weight);
           double[][] j = new double[r.length][at.length];
           for (int k = 0; k < at.length; k++) {
             double h = 1e-4;
             double[] q = at.clone();
             q[k] += h;
-            double[] up = residuals(profile, q, weight);
+            double[] up = residuals(profile, q, start, weight);
             for (int i = 0; i < r.length; i++) {
               j[i][k] = (up[i] - r[i]) / h;
             }
@@ -69,7 +68,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
                   new LeastSquaresBuilder()
                       .start(p)
                       .model(model)
-                      .target(new double[residuals(profile, p, weight).length])
+                      .target(new double[residuals(profile, p, start, weight).length])
                       .maxEvaluations(60)
                       .maxIterations(60)
                       .build())
@@ -79,7 +78,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       // The start is a fair description already; its loss tells how fair.
       best = p;
     }
-    return evaluate(profile, decode(best), weight);
+    return evaluate(profile, decode(best, start), weight);
   }
 
   private static PeakFit evaluate(LaneProfile profile, List<PeakShape> shapes, double[] weight) {
@@ -118,31 +117,29 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
   }
 
   private static double[] encode(List<PeakShape> shapes) {
-    double[] p = new double[4 * shapes.size()];
+    double[] p = new double[3 * shapes.size()];
     for (int j = 0; j < shapes.size(); j++) {
       PeakShape s = shapes.get(j);
-      p[4 * j] = s.centre();
-      p[4 * j + 1] = StrictMath.log(s.ahead());
-      p[4 * j + 2] = StrictMath.log(s.behind());
-      double f = Math.min(0.95, Math.max(0.05, s.streak() / MOST_STREAK));
-      p[4 * j + 3] = StrictMath.log(f / (1 - f));
+      p[3 * j] = s.centre();
+      p[3 * j + 1] = StrictMath.log(s.ahead());
+      p[3 * j + 2] = StrictMath.log(s.behind());
     }
     return p;
   }
 
-  private static List<PeakShape> decode(double[] p) {
+  private static List<PeakShape> decode(double[] p, List<PeakShape> start) {
     List<PeakShape> shapes = new ArrayList<>();
-    for (int j = 0; j < p.length / 4; j++) {
-      double ahead = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[4 * j + 1])));
-      double behind = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[4 * j + 2])));
-      double f = 1 / (1 + StrictMath.exp(-p[4 * j + 3]));
-      shapes.add(new PeakShape(p[4 * j], ahead, behind, MOST_STREAK * f));
+    for (int j = 0; j < p.length / 3; j++) {
+      double ahead = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[3 * j + 1])));
+      double behind = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[3 * j + 2])));
+      shapes.add(new PeakShape(p[3 * j], ahead, behind, start.get(j).streak()));
     }
     return shapes;
   }
 
-  private static double[] residuals(LaneProfile profile, double[] p, double[] weight) {
-    List<PeakShape> shapes = decode(p);
+  private static double[] residuals(
+      LaneProfile profile, double[] p, List<PeakShape> start, double[] weight) {
+    List<PeakShape> shapes = decode(p, start);
     double[][] basis = basis(profile, shapes);
     int n = profile.size();
     double[] r = new double[3 * n + p.length];
@@ -157,13 +154,11 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       }
     }
     for (int j = 0; j < shapes.size(); j++) {
-      double ahead = p[4 * j + 1];
-      double behind = p[4 * j + 2];
-      r[3 * n + 4 * j] = 0;
-      r[3 * n + 4 * j + 1] =
+      double ahead = p[3 * j + 1];
+      double behind = p[3 * j + 2];
+      r[3 * n + 3 * j + 1] =
           2 * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
-      r[3 * n + 4 * j + 2] = 2 * (ahead - behind) / ASYMMETRY_SPREAD;
-      r[3 * n + 4 * j + 3] = 1.0 * shapes.get(j).streak() / 0.05;
+      r[3 * n + 3 * j + 2] = 2 * (ahead - behind) / ASYMMETRY_SPREAD;
     }
     return r;
   }

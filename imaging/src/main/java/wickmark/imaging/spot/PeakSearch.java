@@ -3,6 +3,7 @@ package wickmark.imaging.spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wickmark.imaging.raster.Selection;
 
 /**
  * How many dyes a lane holds, and where: starts from the maxima of each channel, then adds a peak
@@ -20,6 +21,17 @@ final class PeakSearch {
 
   private static final int MOST_PEAKS = 9;
 
+  /** A peak with less of a larger neighbour's height is a satellite: it needs a valley. */
+  private static final double SATELLITE = 0.28;
+
+  /** Least length of a streak seen by itself, mm. */
+  private static final double FREE_STREAK_MM = 4;
+
+  private static final double MOST_STREAK = 0.3;
+
+  /** Cosine of the greatest angle between the colours of a streak and of its spot. */
+  private static final double STREAK_HUE = 0.93;
+
   private final LaneProfile profile;
 
   private PeakSearch(LaneProfile profile) {
@@ -28,8 +40,8 @@ final class PeakSearch {
 
   static PeakFit find(LaneProfile profile) {
     PeakSearch search = new PeakSearch(profile);
-    PeakFit fit = PeakFit.of(profile, search.maxima());
-    fit = search.pruned(fit);
+    PeakFit fit = search.pruned(PeakFit.of(profile, search.maxima()));
+    fit = search.withStreaks(fit);
     for (int round = 0; round < 4 && fit.shapes().size() < MOST_PEAKS; round++) {
       PeakFit more = search.withOneMore(fit);
       if (more == null) {
@@ -37,7 +49,50 @@ final class PeakSearch {
       }
       fit = more;
     }
-    return search.pruned(fit);
+    return search.pruned(search.withStreaks(fit));
+  }
+
+  /**
+   * The streak of each dye, measured far below its spot, where nothing else lies: a fitted one
+   * would take the spot's own tail.
+   */
+  private PeakFit withStreaks(PeakFit fit) {
+    List<PeakShape> shapes = new ArrayList<>();
+    boolean any = false;
+    for (int j = 0; j < fit.shapes().size(); j++) {
+      double streak = streakBelow(fit, j);
+      PeakShape s = fit.shapes().get(j);
+      any |= streak > 0 || s.streak() > 0;
+      shapes.add(new PeakShape(s.centre(), s.ahead(), s.behind(), streak));
+    }
+    return any ? PeakFit.of(profile, shapes) : fit;
+  }
+
+  private double streakBelow(PeakFit fit, int j) {
+    PeakShape s = fit.shapes().get(j);
+    double to = s.centre() - 4 * s.behind();
+    double from = Math.max(3.5, profile.start());
+    for (PeakShape other : fit.shapes()) {
+      if (other.centre() < s.centre()) {
+        from = Math.max(from, other.centre() + 3 * other.ahead());
+      }
+    }
+    if (to - from < FREE_STREAK_MM) {
+      return 0;
+    }
+    int n = index(to) - index(from);
+    double along = 0;
+    double size = 0;
+    double norm = fit.height(j);
+    for (int c = 0; c < 3; c++) {
+      double[] v = new double[n];
+      System.arraycopy(profile.density()[c], index(from), v, 0, n);
+      double level = Selection.median(v, n);
+      along += level * fit.amount()[j][c] / norm;
+      size += level * level;
+    }
+    boolean sameHue = along > STREAK_HUE * Math.sqrt(size);
+    return sameHue ? Math.min(MOST_STREAK, along / norm) : 0;
   }
 
   private List<PeakShape> maxima() {
@@ -211,11 +266,11 @@ final class PeakSearch {
     if (apart > 3.2 * (flank(a, b) + flank(b, a))) {
       return true;
     }
-    double angle = fit.colourAngle(i, j);
-    if (angle > SAME_HUE) {
-      // The hues must be two where both are: a rim of another hue on a strong spot is no dye.
-      double ratio = fit.height(i) / fit.height(j);
-      return apart > 0.5 * (flank(a, b) + flank(b, a)) && ratio > 0.03 / angle;
+    double ratio = fit.height(i) / fit.height(j);
+    boolean twoHues =
+        fit.colourAngle(i, j) > SAME_HUE && seenAngle(a, b) > SAME_HUE / 2 && ratio > SATELLITE;
+    if (twoHues && apart > 0.5 * (flank(a, b) + flank(b, a))) {
+      return true;
     }
     double[] curve = profile.total(0.7);
     int from = Math.min(index(a.centre()), index(b.centre()));
@@ -226,6 +281,22 @@ final class PeakSearch {
     }
     double lower = Math.min(around(curve, index(a.centre())), around(curve, index(b.centre())));
     return least < (1 - VALLEY) * lower;
+  }
+
+  /** Angle between the colours that are seen at two peaks, both with what overlaps them. */
+  private double seenAngle(PeakShape a, PeakShape b) {
+    double dot = 0;
+    double aa = 1e-12;
+    double bb = 1e-12;
+    for (int c = 0; c < 3; c++) {
+      double[] curve = profile.channel(c, 0.6);
+      double u = Math.max(0, curve[index(a.centre())]);
+      double v = Math.max(0, curve[index(b.centre())]);
+      dot += u * v;
+      aa += u * u;
+      bb += v * v;
+    }
+    return StrictMath.acos(Math.min(1, dot / Math.sqrt(aa * bb)));
   }
 
   private static double around(double[] curve, int k) {

@@ -21,7 +21,7 @@ final class SpotMeasurer {
   private static final double VISIBLE = 0.016;
 
   /** Least peak density of a spot that is reported. */
-  private static final double LEAST_PEAK = 0.022;
+  private static final double LEAST_PEAK = 0.04;
 
   /** A spot is wider and longer than this, mm: a pencil stroke is not. */
   private static final double LEAST_SIZE_MM = 1.3;
@@ -112,19 +112,23 @@ final class SpotMeasurer {
       int x = i % map.width();
       int y = i / map.width();
       double along = (baseline.at(x + 0.5) - (y + 0.5)) / square / mm;
-      double[] height = new double[n];
-      for (int j = 0; j < n; j++) {
-        height[j] = fit.shapes().get(j).at(along);
-      }
-      double mine = fit.shapes().get(peak).peak(along);
       for (int c = 0; c < 3; c++) {
-        double all = 1e-9;
+        double claims = 0;
+        double mine = 0;
+        double model = 1e-9;
+        double streaks = 0;
         for (int j = 0; j < n; j++) {
-          all += fit.amount()[j][c] * height[j];
+          PeakShape shape = fit.shapes().get(j);
+          // A channel that a dye hardly absorbs in still has its paper's noise: a little for all.
+          double amount = fit.amount()[j][c] + 0.02 * fit.height(j);
+          double claim = amount * shape.claim(along);
+          claims += claim;
+          mine += j == peak ? claim : 0;
+          streaks += fit.amount()[j][c] * shape.streakAt(along);
+          model += fit.amount()[j][c] * shape.at(along);
         }
-        double floor = 0.02 * fit.height(peak);
-        double share = fit.amount()[peak][c] * mine / (all + floor * (1 - mine) * 0.1);
-        own[c].set(x - left, y - top, (float) (share * density[c].cells()[i]));
+        double spots = density[c].cells()[i] * (1 - Math.min(1, streaks / model));
+        own[c].set(x - left, y - top, (float) (spots * mine / claims));
       }
     }
     return own;
