@@ -7,9 +7,11 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
+import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 
 /**
@@ -31,6 +33,9 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
   private static final double FLANK_SPREAD = 0.6;
   private static final double ASYMMETRY_SPREAD = 0.35;
 
+  /** Weight of what is usual: as that of a dozen samples, since neighbours are not independent. */
+  private static final double PRIOR = 4;
+
   PeakFit {
     shapes = List.copyOf(shapes);
   }
@@ -42,43 +47,76 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     }
     double[] weight = weights(profile);
     double[] p = encode(start);
-    MultivariateJacobianFunction model =
-        point -> {
-          double[] at = point.toArray();
-          double[] r = residuals(profile, at, start, weight);
-          double[][] j = new double[r.length][at.length];
-          for (int k = 0; k < at.length; k++) {
-            double h = 1e-4;
-            double[] q = at.clone();
-            q[k] += h;
-            double[] up = residuals(profile, q, start, weight);
-            for (int i = 0; i < r.length; i++) {
-              j[i][k] = (up[i] - r[i]) / h;
-            }
-          }
-          return new Pair<>(new ArrayRealVector(r, false), new Array2DRowRealMatrix(j, false));
-        };
-    double[] best = p;
+    ShapeModel model = new ShapeModel(profile, start, weight);
     try {
-      best =
-          new LevenbergMarquardtOptimizer()
-              .withCostRelativeTolerance(1e-6)
-              .withParameterRelativeTolerance(1e-6)
-              .optimize(
-                  new LeastSquaresBuilder()
-                      .start(p)
-                      .model(model)
-                      .target(new double[residuals(profile, p, start, weight).length])
-                      .maxEvaluations(60)
-                      .maxIterations(60)
-                      .build())
-              .getPoint()
-              .toArray();
+      new LevenbergMarquardtOptimizer()
+          .withCostRelativeTolerance(1e-5)
+          .withParameterRelativeTolerance(1e-5)
+          .optimize(
+              new LeastSquaresBuilder()
+                  .start(p)
+                  .model(model)
+                  .target(new double[3 * profile.size() + p.length])
+                  .lazyEvaluation(true)
+                  .maxEvaluations(150)
+                  .maxIterations(40)
+                  .build());
     } catch (TooManyEvaluationsException | TooManyIterationsException | ConvergenceException e) {
-      // The start is a fair description already; its loss tells how fair.
-      best = p;
+      // The best shapes met on the way are taken; their loss tells how good they are.
+      return evaluate(profile, decode(model.best, start), weight);
     }
-    return evaluate(profile, decode(best, start), weight);
+    return evaluate(profile, decode(model.best, start), weight);
+  }
+
+  /** Residuals and their derivatives; it remembers the best point that it was asked for. */
+  private static final class ShapeModel implements ValueAndJacobianFunction {
+    private final LaneProfile profile;
+    private final List<PeakShape> start;
+    private final double[] weight;
+    private double[] best;
+    private double least = Double.POSITIVE_INFINITY;
+
+    ShapeModel(LaneProfile profile, List<PeakShape> start, double[] weight) {
+      this.profile = profile;
+      this.start = start;
+      this.weight = weight;
+      this.best = encode(start);
+    }
+
+    @Override
+    public Pair<RealVector, RealMatrix> value(RealVector point) {
+      return new Pair<>(computeValue(point.toArray()), computeJacobian(point.toArray()));
+    }
+
+    @Override
+    public RealVector computeValue(double[] at) {
+      double[] r = residuals(profile, at, start, weight);
+      double sum = 0;
+      for (double v : r) {
+        sum += v * v;
+      }
+      if (sum < least) {
+        least = sum;
+        best = at.clone();
+      }
+      return new ArrayRealVector(r, false);
+    }
+
+    @Override
+    public RealMatrix computeJacobian(double[] at) {
+      double[] r = residuals(profile, at, start, weight);
+      double[][] j = new double[r.length][at.length];
+      for (int k = 0; k < at.length; k++) {
+        double h = 1e-4;
+        double[] q = at.clone();
+        q[k] += h;
+        double[] up = residuals(profile, q, start, weight);
+        for (int i = 0; i < r.length; i++) {
+          j[i][k] = (up[i] - r[i]) / h;
+        }
+      }
+      return new Array2DRowRealMatrix(j, false);
+    }
   }
 
   private static PeakFit evaluate(LaneProfile profile, List<PeakShape> shapes, double[] weight) {
@@ -157,8 +195,8 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       double ahead = p[3 * j + 1];
       double behind = p[3 * j + 2];
       r[3 * n + 3 * j + 1] =
-          2 * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
-      r[3 * n + 3 * j + 2] = 2 * (ahead - behind) / ASYMMETRY_SPREAD;
+          PRIOR * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
+      r[3 * n + 3 * j + 2] = PRIOR * (ahead - behind) / ASYMMETRY_SPREAD;
     }
     return r;
   }

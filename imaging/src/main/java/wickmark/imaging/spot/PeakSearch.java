@@ -21,13 +21,16 @@ final class PeakSearch {
 
   private static final int MOST_PEAKS = 9;
 
-  /** A peak with less of a larger neighbour's height is a satellite: it needs a valley. */
-  private static final double SATELLITE = 0.28;
+  /** A peak with less of a larger neighbour's height, its hue just told apart, needs a valley. */
+  private static final double SATELLITE = 0.4;
 
   /** Least length of a streak seen by itself, mm. */
   private static final double FREE_STREAK_MM = 4;
 
   private static final double MOST_STREAK = 0.3;
+
+  /** A description with more misfit than this is none: see {@link #misfit}. */
+  private static final double MOST_MISFIT = 60;
 
   /** Cosine of the greatest angle between the colours of a streak and of its spot. */
   private static final double STREAK_HUE = 0.93;
@@ -102,12 +105,21 @@ final class PeakSearch {
       collect(profile.channel(c, 0.7), 0.12, found);
     }
     found.sort(Comparator.comparingDouble(f -> -f[1]));
-    List<PeakShape> shapes = new ArrayList<>();
+    List<double[]> kept = new ArrayList<>();
     for (double[] f : found) {
-      boolean near = shapes.stream().anyMatch(s -> Math.abs(s.centre() - f[0]) < 1.6);
-      if (!near && shapes.size() < MOST_PEAKS) {
-        shapes.add(new PeakShape(f[0], f[2], f[2], 0.01));
+      boolean near = kept.stream().anyMatch(k -> Math.abs(k[0] - f[0]) < 1.6);
+      if (!near && kept.size() < MOST_PEAKS) {
+        kept.add(f);
       }
+    }
+    List<PeakShape> shapes = new ArrayList<>();
+    for (double[] f : kept) {
+      double flank = f[2];
+      for (double[] other : kept) {
+        // What several dyes make together is wider than each of them.
+        flank = other == f ? flank : Math.min(flank, 0.55 * Math.abs(other[0] - f[0]));
+      }
+      shapes.add(new PeakShape(f[0], Math.max(0.6, flank), Math.max(0.6, flank), 0));
     }
     return shapes;
   }
@@ -220,11 +232,24 @@ final class PeakSearch {
       if (worst >= 0) {
         List<PeakShape> fewer = new ArrayList<>(fit.shapes());
         fewer.remove(worst);
-        fit = PeakFit.of(profile, fewer);
+        PeakFit without = PeakFit.of(profile, fewer);
+        if (misfit(without) > MOST_MISFIT && without.loss() > 3 * fit.loss()) {
+          return fit;
+        }
+        fit = without;
         changed = true;
       }
     }
     return fit;
+  }
+
+  /** Mean squared residual where there is dye, in units of what noise and model leave. */
+  private double misfit(PeakFit fit) {
+    int significant = 0;
+    for (int k = 0; k < profile.size(); k++) {
+      significant += total(k) > 6 * profile.noise()[k] ? 1 : 0;
+    }
+    return fit.loss() / Math.max(12, 3 * significant);
   }
 
   /** A peak to take away: too low, or not parted from a neighbour of its hue; −1 for none. */
@@ -267,20 +292,36 @@ final class PeakSearch {
       return true;
     }
     double ratio = fit.height(i) / fit.height(j);
+    double angle = fit.colourAngle(i, j);
     boolean twoHues =
-        fit.colourAngle(i, j) > SAME_HUE && seenAngle(a, b) > SAME_HUE / 2 && ratio > SATELLITE;
+        angle > SAME_HUE && seenAngle(a, b) > SAME_HUE / 2 && ratio > SATELLITE * SAME_HUE / angle;
     if (twoHues && apart > 0.5 * (flank(a, b) + flank(b, a))) {
       return true;
     }
+    return hasValley(a, b);
+  }
+
+  /** Whether the profile dips between two peaks, against the maxima on both sides of the dip. */
+  private boolean hasValley(PeakShape a, PeakShape b) {
     double[] curve = profile.total(0.7);
-    int from = Math.min(index(a.centre()), index(b.centre()));
-    int to = Math.max(index(a.centre()), index(b.centre()));
-    double least = Double.POSITIVE_INFINITY;
-    for (int k = from; k <= to; k++) {
-      least = Math.min(least, curve[k]);
+    int margin = (int) Math.round(0.75 / profile.step());
+    int from = Math.max(0, Math.min(index(a.centre()), index(b.centre())) - margin);
+    int to =
+        Math.min(curve.length - 1, Math.max(index(a.centre()), index(b.centre())) + margin);
+    double[] after = new double[to - from + 1];
+    double most = 0;
+    for (int k = to; k >= from; k--) {
+      most = Math.max(most, curve[k]);
+      after[k - from] = most;
     }
-    double lower = Math.min(around(curve, index(a.centre())), around(curve, index(b.centre())));
-    return least < (1 - VALLEY) * lower;
+    double before = 0;
+    for (int k = from; k <= to; k++) {
+      before = Math.max(before, curve[k]);
+      if (curve[k] < (1 - VALLEY) * Math.min(before, after[k - from])) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Angle between the colours that are seen at two peaks, both with what overlaps them. */
@@ -297,14 +338,6 @@ final class PeakSearch {
       bb += v * v;
     }
     return StrictMath.acos(Math.min(1, dot / Math.sqrt(aa * bb)));
-  }
-
-  private static double around(double[] curve, int k) {
-    double most = 0;
-    for (int j = Math.max(0, k - 3); j <= Math.min(curve.length - 1, k + 3); j++) {
-      most = Math.max(most, curve[j]);
-    }
-    return most;
   }
 
   /** The flank of one peak that faces the other. */

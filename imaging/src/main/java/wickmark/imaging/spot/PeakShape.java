@@ -35,7 +35,7 @@ record PeakShape(double centre, double ahead, double behind, double streak) {
   double claim(double along) {
     double d = along - centre;
     double z = d / (2.5 * (d > 0 ? ahead : behind));
-    return peak(along) + 0.03 / (1 + z * z * z * z);
+    return Math.abs(z) > 2 ? 0 : peak(along) + 0.03 / (1 + z * z * z * z);
   }
 
   double at(double along) {

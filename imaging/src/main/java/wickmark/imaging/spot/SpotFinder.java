@@ -11,7 +11,10 @@ import wickmark.imaging.paper.DensityMap;
 /** Finds the spots of every lane. */
 public final class SpotFinder {
   /** Marks and left-over dye lie within this distance of the baseline, mm. */
-  private static final double ORIGIN_MM = 2.2;
+  static final double ORIGIN_MM = 2.2;
+
+  /** Dye stops at the front; its blur and the front's own width reach a little beyond, mm. */
+  private static final double BEYOND_MM = 1.5;
 
   private SpotFinder() {}
 
@@ -42,9 +45,8 @@ public final class SpotFinder {
     }
     double mm = map.cellsPerMm();
     double run = (baseline.at(lane.originX()) - front.at(lane.originX())) / mm;
-    LaneProfile profile = LaneProfile.of(map, dye, baseline, cells, ORIGIN_MM, run + 3);
+    LaneProfile profile = LaneProfile.of(map, dye, baseline, cells, ORIGIN_MM, run + BEYOND_MM);
     PeakFit fit = PeakSearch.find(profile);
-    if (System.getProperty("dbg") != null) { try { Class.forName("wickmark.imaging.spot.Dbg").getMethod("lane", int.class, LaneProfile.class, PeakFit.class).invoke(null, 0, profile, fit); } catch (Exception e) { throw new RuntimeException(e); } }
     List<SpotRegion> found = new ArrayList<>();
     SpotMeasurer measurer = new SpotMeasurer(map, baseline, front, dye, cells, fit);
     for (int j = 0; j < fit.shapes().size(); j++) {

@@ -73,7 +73,7 @@ final class SpotMeasurer {
       smooth[c] = Smoothing.gaussian(own[c], 0.4 * mm);
     }
     Raster norm = new Raster(width, height);
-    int densest = 0;
+    int densest = -1;
     for (int i = 0; i < norm.cells().length; i++) {
       double sum = 0;
       for (int c = 0; c < 3; c++) {
@@ -81,9 +81,12 @@ final class SpotMeasurer {
         sum += d * d;
       }
       norm.cells()[i] = (float) Math.sqrt(sum / 3);
-      if (norm.cells()[i] > norm.cells()[densest]) {
+      if (isNearCentre(peak, i) && (densest < 0 || norm.cells()[i] > norm.cells()[densest])) {
         densest = i;
       }
+    }
+    if (densest < 0) {
+      return null;
     }
     double peakNorm = norm.cells()[densest];
     double peakAbsorbance = 0;
@@ -102,18 +105,32 @@ final class SpotMeasurer {
     return region(peak, own, norm, visible, densest, box, peakAbsorbance);
   }
 
+  /** Writing near the front, or the rim of a neighbour, is not the middle of this spot. */
+  private boolean isNearCentre(int peak, int cell) {
+    PeakShape shape = fit.shapes().get(peak);
+    double d = along(left + cell % width, top + cell / width) - shape.centre();
+    return Math.abs(d) < Math.max(1, 1.3 * (d > 0 ? shape.ahead() : shape.behind()));
+  }
+
+  private double along(int x, int y) {
+    double square = Math.sqrt(1 + baseline.slope() * baseline.slope());
+    return (baseline.at(x + 0.5) - (y + 0.5)) / square / mm;
+  }
+
   private Raster[] ownDensity(int peak) {
     Raster[] own = {
       new Raster(width, height), new Raster(width, height), new Raster(width, height)
     };
-    double square = Math.sqrt(1 + baseline.slope() * baseline.slope());
     int n = fit.shapes().size();
     for (int i : cells) {
       int x = i % map.width();
       int y = i / map.width();
-      double along = (baseline.at(x + 0.5) - (y + 0.5)) / square / mm;
+      double along = along(x, y);
+      if (along < SpotFinder.ORIGIN_MM) {
+        continue;
+      }
       for (int c = 0; c < 3; c++) {
-        double claims = 0;
+        double claims = 1e-12;
         double mine = 0;
         double model = 1e-9;
         double streaks = 0;
