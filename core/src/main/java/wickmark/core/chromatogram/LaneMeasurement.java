@@ -100,7 +100,9 @@ final class LaneMeasurement {
             ruler.factor(spot.centroid()),
             ruler.factor(spot.middle()),
             ruler.factor(spot.densest()));
-    noteCentres(number, factors);
+    if (!isOnBaseline(spot)) {
+      noteCentres(number, factors);
+    }
     return new Spot(
         number,
         index,
