@@ -17,7 +17,7 @@ public record Caution(Kind kind, String message) {
     SPOT_PUT_ON_BASELINE,
     /** A spot reaches over the front, and its centre lies beyond by more than its uncertainty. */
     SPOT_BEYOND_FRONT,
-    /** A spot lies wholly beyond the front or below the baseline and was left out. */
+    /** A coloured spot lies wholly beyond the front or below the baseline and was left out. */
     SPOT_LEFT_OUT,
     /** The centres of a spot differ by more than its uncertainty. */
     SPOT_CENTRES_DIFFER;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import wickmark.core.colour.ColourName;
 import wickmark.core.uncertainty.Decimals;
 
 /** Measures one lane: numbers its spots from the front down and notes what is doubtful. */
@@ -72,13 +73,21 @@ final class LaneMeasurement {
     } else {
       return false;
     }
-    caution(
-        Caution.Kind.SPOT_LEFT_OUT,
-        "Lane %s: something coloured lies wholly %s and was left out. No dye runs there: look "
-            + "whether the line was found in the right place.",
-        evidence.name(),
-        side);
+    if (isColoured(spot)) {
+      caution(
+          Caution.Kind.SPOT_LEFT_OUT,
+          "Lane %s: something coloured lies wholly %s and was left out. No dye runs there: look "
+              + "whether the line was found in the right place.",
+          evidence.name(),
+          side);
+    }
     return true;
+  }
+
+  /** Grey beyond the lines is pencil writing; only a colour there makes one doubt the lines. */
+  private static boolean isColoured(SpotEvidence spot) {
+    ColourName name = ColourName.of(spot.look().colour());
+    return name != ColourName.GREY && name != ColourName.BLACK && name != ColourName.WHITE;
   }
 
   private Spot spot(int number, int index) {
@@ -91,7 +100,9 @@ final class LaneMeasurement {
             ruler.factor(spot.centroid()),
             ruler.factor(spot.middle()),
             ruler.factor(spot.densest()));
-    noteCentres(number, factors);
+    if (!isOnBaseline(spot)) {
+      noteCentres(number, factors);
+    }
     return new Spot(
         number,
         index,

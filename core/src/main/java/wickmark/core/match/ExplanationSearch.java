@@ -111,6 +111,11 @@ final class ExplanationSearch {
     return first.names().containsAll(second.names()) || second.names().containsAll(first.names());
   }
 
+  /** Says whether a reference is in one of the equally good sets. */
+  boolean isUsed(ReferenceFit fit) {
+    return equallyGood().stream().anyMatch(set -> set.names().contains(fit.reference().name()));
+  }
+
   /** The sets that are worse, best first; the empty set among them. */
   List<ReferenceSet> others() {
     List<ReferenceSet> good = equallyGood();

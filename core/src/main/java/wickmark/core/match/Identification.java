@@ -34,14 +34,12 @@ public final class Identification {
   private static UnknownReading read(
       LaneSignature unknown, List<LaneSignature> references, MatchSettings settings) {
     ExplanationSearch search = new ExplanationSearch(unknown, references, settings);
-    MatchSentences sentences = new MatchSentences(unknown, search, settings);
     return ShortRun.find(unknown, references, settings, search.best())
-        .map(run -> withoutMatch(unknown, run, sentences))
-        .orElseGet(() -> withMatch(unknown, search, sentences));
+        .map(run -> withoutMatch(unknown, run))
+        .orElseGet(() -> withMatch(unknown, search, settings));
   }
 
-  private static UnknownReading withoutMatch(
-      LaneSignature unknown, ShortRun run, MatchSentences sentences) {
+  private static UnknownReading withoutMatch(LaneSignature unknown, ShortRun run) {
     return new UnknownReading(
         unknown.name(),
         List.of(),
@@ -49,11 +47,11 @@ public final class Identification {
         List.of(),
         OptionalDouble.empty(),
         OptionalDouble.of(run.factor()),
-        List.of(sentences.ofShortRun(run)));
+        List.of(MatchSentences.ofShortRun(unknown, run)));
   }
 
   private static UnknownReading withMatch(
-      LaneSignature unknown, ExplanationSearch search, MatchSentences sentences) {
+      LaneSignature unknown, ExplanationSearch search, MatchSettings settings) {
     List<UnknownReading.Explanation> explanations = new ArrayList<>();
     for (ReferenceSet set : search.equallyGood()) {
       if (!set.fits().isEmpty()) {
@@ -64,10 +62,10 @@ public final class Identification {
         unknown.name(),
         explanations,
         numbers(search.best().unexplained()),
-        sentences.ruledOut(),
+        new RuledOutReasons(unknown, search, settings).all(),
         timesLikelier(search),
         OptionalDouble.empty(),
-        sentences.findings());
+        new MatchSentences(unknown, search, settings).findings());
   }
 
   private static UnknownReading.Explanation explanation(ReferenceSet set, double score) {

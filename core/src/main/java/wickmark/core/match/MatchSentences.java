@@ -1,11 +1,9 @@
 package wickmark.core.match;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import wickmark.core.colour.ColourName;
 import wickmark.core.uncertainty.Decimals;
 
 /** Says in words what a search has found, so that a student understands it. */
@@ -101,7 +99,7 @@ final class MatchSentences {
             .map(fit -> fit.reference().name())
             .findFirst()
             .orElse("");
-    return "spot " + spot.number() + " of " + owner + " (" + look(spot) + ")";
+    return "spot " + spot.number() + " of " + owner + " (" + SpotWords.look(spot) + ")";
   }
 
   private List<String> unexplained() {
@@ -116,7 +114,7 @@ final class MatchSentences {
               + " of "
               + unknown.name()
               + " ("
-              + look(spot)
+              + SpotWords.look(spot)
               + ") is not explained: "
               + whyNot(spot));
     }
@@ -147,7 +145,10 @@ final class MatchSentences {
           : where + " would fit, but not every spot of that reference is here.";
     }
     if (nearest.fitsInRf()) {
-      return where + " travels as far but is of another colour (" + colours(nearest) + ").";
+      return where
+          + " travels as far but is of another colour ("
+          + SpotWords.colours(nearest)
+          + ").";
     }
     return where
         + " has the colour but travels to Rf "
@@ -173,12 +174,7 @@ final class MatchSentences {
   }
 
   private boolean isNotNeeded(ReferenceFit fit) {
-    return fit.isPossible() && !isUsed(fit) && isCovered(fit);
-  }
-
-  private boolean isUsed(ReferenceFit fit) {
-    return search.equallyGood().stream()
-        .anyMatch(set -> set.names().contains(fit.reference().name()));
+    return fit.isPossible() && !search.isUsed(fit) && isCovered(fit);
   }
 
   private boolean isCovered(ReferenceFit fit) {
@@ -191,7 +187,7 @@ final class MatchSentences {
     if (missing.isEmpty()) {
       return Optional.empty();
     }
-    List<String> spots = missing.stream().map(this::look).toList();
+    List<String> spots = missing.stream().map(SpotWords::look).toList();
     return Optional.of(
         "Of "
             + fit.reference().name()
@@ -218,65 +214,7 @@ final class MatchSentences {
             + " times less likely.");
   }
 
-  /** The references that cannot be in the unknown, in the order of the lanes. */
-  List<UnknownReading.RuledOut> ruledOut() {
-    List<UnknownReading.RuledOut> ruledOut = new ArrayList<>();
-    for (ReferenceFit fit : search.fits()) {
-      String name = fit.reference().name();
-      boolean repeatFits =
-          search.fits().stream()
-              .anyMatch(f -> f.reference().name().equals(name) && (f.isPossible() || isUsed(f)));
-      boolean said = ruledOut.stream().anyMatch(other -> other.reference().equals(name));
-      if (!repeatFits && !said) {
-        ruledOut.add(new UnknownReading.RuledOut(name, reason(fit)));
-      }
-    }
-    return ruledOut;
-  }
-
-  private String reason(ReferenceFit fit) {
-    Optional<SpotSignature> strongest =
-        fit.missing().stream()
-            .map(ReferenceFit.Missing::spot)
-            .max(Comparator.comparingDouble(SpotSignature::peakAbsorbance));
-    if (strongest.isEmpty()) {
-      return "it has no spot that could be compared";
-    }
-    SpotSignature missing = strongest.get();
-    List<SpotPair> pairs =
-        unknown.moved().stream().map(spot -> SpotPair.of(spot, missing, settings)).toList();
-    String head = "its spot " + missing.number() + " (" + look(missing) + ") has no counterpart: ";
-    Optional<SpotPair> sameRf = nearest(pairs, true);
-    Optional<SpotPair> sameColour = nearest(pairs, false);
-    if (sameRf.isPresent()) {
-      return head
-          + "spot "
-          + sameRf.get().unknown().number()
-          + " of "
-          + unknown.name()
-          + " travels as far but is of another colour ("
-          + colours(sameRf.get())
-          + ")";
-    }
-    if (sameColour.isPresent()) {
-      return head
-          + "the nearest of its colour in "
-          + unknown.name()
-          + ", spot "
-          + sameColour.get().unknown().number()
-          + ", is at Rf "
-          + sameColour.get().unknown().rf().text();
-    }
-    return head + unknown.name() + " has nothing of its colour, and nothing at its height";
-  }
-
-  private static Optional<SpotPair> nearest(List<SpotPair> pairs, boolean inRf) {
-    return pairs.stream()
-        .filter(pair -> inRf ? pair.fitsInRf() : pair.isOfOneName())
-        .min(Comparator.comparingDouble(SpotPair::cost));
-  }
-
-  String ofShortRun(ShortRun run) {
+  static String ofShortRun(LaneSignature unknown, ShortRun run) {
     boolean isShorter = run.factor() < 1;
     return "In lane "
         + unknown.name()
@@ -289,20 +227,6 @@ final class MatchSentences {
         + ": the lane seems to have run "
         + (isShorter ? "short" : "too far")
         + ". No match is claimed; run it again beside the references.";
-  }
-
-  private String colours(SpotPair pair) {
-    String own = ColourName.of(pair.unknown().colour()).word();
-    String other = ColourName.of(pair.reference().colour()).word();
-    String difference =
-        "colour difference " + Decimals.text(pair.colourDifference(), 0) + " at like depth";
-    return own.equals(other)
-        ? "another shade of " + own + ", " + difference
-        : own + " against " + other + ", " + difference;
-  }
-
-  private String look(SpotSignature spot) {
-    return ColourName.of(spot.colour()).word() + ", Rf " + spot.rf().text();
   }
 
   private static List<String> namesOf(List<ReferenceFit> fits) {

@@ -26,6 +26,9 @@ record ReferenceFit(
   /** Cost of a missing spot that could not have been overlooked. */
   static final double MISSING = 10;
 
+  /** A confidence from which a spot counts as certainly there. */
+  private static final double SURE = 0.95;
+
   private static final NormalDistribution BELL = new NormalDistribution(null, 0, 1);
 
   ReferenceFit {
@@ -100,7 +103,8 @@ record ReferenceFit(
     double expected = Math.max(1e-6, spot.peakAbsorbance() * dilution);
     double aboveLimit = StrictMath.log(expected / settings.detectionLimit());
     double seen = BELL.cumulativeProbability(aboveLimit / Company.SPREAD);
-    double unseen = 1 - spot.confidence() * seen;
+    double real = Math.min(1, spot.confidence() / SURE);
+    double unseen = 1 - real * seen;
     return Math.min(MISSING, -StrictMath.log(Math.max(1e-9, unseen)));
   }
 

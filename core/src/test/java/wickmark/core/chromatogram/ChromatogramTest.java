@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static wickmark.core.chromatogram.StripEvidences.EXACT;
+import static wickmark.core.chromatogram.StripEvidences.grey;
 import static wickmark.core.chromatogram.StripEvidences.lane;
 import static wickmark.core.chromatogram.StripEvidences.spot;
 import static wickmark.core.chromatogram.StripEvidences.strip;
@@ -157,6 +158,14 @@ class ChromatogramTest {
           .satisfiesExactly(
               front -> assertThat(front).contains("10.0 mm beyond the solvent front"),
               base -> assertThat(base).contains("8.0 mm below the baseline"));
+    }
+
+    @Test
+    void isPassedOverInSilenceIfItIsGreyLikePencil() {
+      Chromatogram strip = chromatogram(strip(EXACT, lane(0.1, grey(spot(90, 0.1)))));
+
+      assertThat(strip.lanes().get(0).leftOut()).containsExactly(0);
+      assertThat(strip.cautions()).isEmpty();
     }
 
     @Test

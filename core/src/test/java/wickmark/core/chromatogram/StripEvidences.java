@@ -39,4 +39,15 @@ final class StripEvidences {
         Set.of(flags),
         1);
   }
+
+  static SpotEvidence grey(SpotEvidence spot) {
+    return new SpotEvidence(
+        spot.centroid(),
+        spot.middle(),
+        spot.densest(),
+        spot.extent(),
+        new SpotEvidence.Look(0.2, new DyeAbsorbance(0.2, 0.2, 0.19).toLab()),
+        spot.flags(),
+        spot.confidence());
+  }
 }
