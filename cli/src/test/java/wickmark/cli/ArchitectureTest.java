@@ -4,14 +4,18 @@ import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** The rules that keep the modules apart; DEVELOPERS.md says why each is there. */
 @AnalyzeClasses(packages = "wickmark", importOptions = DoNotIncludeTests.class)
@@ -23,6 +27,49 @@ class ArchitectureTest {
             String name = type.getBaseComponentType().getPackageName();
             return name.isEmpty() || name.startsWith("java.") || name.startsWith("wickmark.");
           });
+
+  /** The order in which a picture goes through imaging; findings belong to all of them. */
+  private static final List<String> STAGES =
+      List.of(
+          "photo",
+          "raster",
+          "strip",
+          "pose",
+          "straight",
+          "paper",
+          "scale",
+          "line",
+          "lane",
+          "spot",
+          "measure");
+
+  @ArchTest
+  static void stagesUseOnlyEarlierStages(JavaClasses classes) {
+    for (int stage = 0; stage < STAGES.size(); stage++) {
+      for (String later : STAGES.subList(stage + 1, STAGES.size())) {
+        noClasses()
+            .that()
+            .resideInAPackage("wickmark.imaging." + STAGES.get(stage) + "..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("wickmark.imaging." + later + "..")
+            .check(classes);
+      }
+    }
+  }
+
+  @ArchTest
+  static void everyPackageOfImagingIsAStageOrFinding(JavaClasses classes) {
+    Set<String> packages = new TreeSet<>();
+    for (JavaClass type : classes) {
+      if (type.getPackageName().startsWith("wickmark.imaging.")) {
+        packages.add(type.getPackageName().substring("wickmark.imaging.".length()));
+      }
+    }
+    Set<String> known = new TreeSet<>(STAGES);
+    known.add("finding");
+    assertThat(packages).isEqualTo(known);
+  }
 
   @ArchTest
   static final ArchRule CORE_KNOWS_NO_PIXELS_FILES_OR_SCREENS =

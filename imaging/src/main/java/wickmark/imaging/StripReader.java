@@ -127,7 +127,7 @@ public final class StripReader {
         new PixelScale(
             plane.source(),
             scaled
-                ? OptionalDouble.of(millimetresPerPixel(plane, straight.frame))
+                ? OptionalDouble.of(millimetresPerPixel(straight.frame))
                 : OptionalDouble.empty(),
             scaled ? OptionalDouble.of(relative) : OptionalDouble.empty());
     return new StripReading(
@@ -137,7 +137,7 @@ public final class StripReader {
         scale,
         new StripReading.Straightened(
             straight.strip.toPhoto(), fromPhoto(straight.frame), CELLS_PER_MM),
-        doubts(request, chosen, straight, lanes, names, spots));
+        doubts(request, chosen, lanes));
   }
 
   private static List<Double> fromPhoto(StripFrame frame) {
@@ -174,7 +174,7 @@ public final class StripReader {
         s.frame.toPhoto(x, high));
   }
 
-  private static double millimetresPerPixel(PlaneScale plane, StripFrame frame) {
+  private static double millimetresPerPixel(StripFrame frame) {
     double x = frame.width() / 2.0;
     double y = frame.height() / 2.0;
     double d = 4;
@@ -230,12 +230,7 @@ public final class StripReader {
   }
 
   private static List<Doubt> doubts(
-      ReadingRequest request,
-      StripChoice.Candidate chosen,
-      Straight s,
-      List<LaneTrack> lanes,
-      List<String> names,
-      List<List<SpotRegion>> spots) {
+      ReadingRequest request, StripChoice.Candidate chosen, List<LaneTrack> lanes) {
     List<Doubt> doubts = new ArrayList<>(chosen.plane().doubts());
     if (chosen.plane().source() == PixelScale.Source.NONE) {
       doubts.add(

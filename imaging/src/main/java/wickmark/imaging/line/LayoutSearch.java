@@ -2,6 +2,7 @@ package wickmark.imaging.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import wickmark.imaging.paper.DensityMap;
 
@@ -115,8 +116,8 @@ public final class LayoutSearch {
     for (Hypothesis h : all) {
       if (h.turns != best.turns) {
         other = Math.max(other, h.score);
-      } else if (h.front != best.front
-          && h.baseline == best.baseline
+      } else if (!Objects.equals(h.front, best.front)
+          && Objects.equals(h.baseline, best.baseline)
           && !near(h.front, best.front, upright)) {
         otherFront = Math.max(otherFront, h.score);
       }

@@ -68,7 +68,7 @@ public final class Raster {
 
   /** The grid turned a quarter clockwise: the left column becomes the first row. */
   public Raster turned() {
-    Raster out = new Raster(height, width);
+    Raster out = new Raster(/* width= */ height, /* height= */ width);
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         out.cells[x * height + (height - 1 - y)] = cells[y * width + x];

@@ -34,8 +34,9 @@ record LaneProfile(double start, double step, double[][] density, double[] noise
     double[] count = new double[n];
     double square = Math.sqrt(1 + baseline.slope() * baseline.slope());
     for (int i : cells) {
+      int row = i / map.width();
       double x = i % map.width() + 0.5;
-      double y = i / map.width() + 0.5;
+      double y = row + 0.5;
       double along = (baseline.at(x) - y) / square / mm;
       int k = (int) Math.floor((along - from) / STEP_MM);
       if (k < 0 || k >= n) {

@@ -79,13 +79,10 @@ final class LineHough {
     int middle = (int) Math.round(edges.normal[i] * ANGLES / Math.PI);
     for (int d = -SPREAD; d <= SPREAD; d++) {
       int a = middle + d;
-      int flip = 1;
       if (a < 0) {
         a += ANGLES;
-        flip = -1;
       } else if (a >= ANGLES) {
         a -= ANGLES;
-        flip = -1;
       }
       double rho = (x + 0.5) * cos[a] + (y + 0.5) * sin[a];
       votes[a * (2 * reach + 1) + reach + (int) Math.round(rho)] += sign * edges.weight[i];

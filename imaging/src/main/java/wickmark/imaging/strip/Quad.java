@@ -63,8 +63,9 @@ record Quad(double[] x, double[] y) {
 
   /** Share of the smaller figure that lies in the other, by a grid of points. */
   double overlap(Quad other) {
-    Quad small = area() < other.area() ? this : other;
-    Quad large = small == this ? other : this;
+    boolean smaller = area() < other.area();
+    Quad small = smaller ? this : other;
+    Quad large = smaller ? other : this;
     int inside = 0;
     int n = 12;
     for (int i = 0; i < n; i++) {
