@@ -44,7 +44,15 @@ public final class SpotFinder {
     double run = (baseline.at(lane.originX()) - front.at(lane.originX())) / mm;
     LaneProfile profile = LaneProfile.of(map, dye, baseline, cells, ORIGIN_MM, run + 3);
     PeakFit fit = PeakSearch.find(profile);
-    if (System.getProperty("dbg") != null) { try { Class.forName("wickmark.imaging.spot.Dbg").getMethod("lane", int.class, LaneProfile.class, PeakFit.class).invoke(null, 0, profile, fit); } catch (Exception e) { throw new RuntimeException(e); } }
+    if (System.getProperty("dbg") != null) {
+      try {
+        Class.forName("wickmark.imaging.spot.Dbg")
+            .getMethod("lane", int.class, LaneProfile.class, PeakFit.class)
+            .invoke(null, 0, profile, fit);
+      } catch (Exception e) {
+        throw new RuntimeException(e);
+      }
+    }
     List<SpotRegion> found = new ArrayList<>();
     SpotMeasurer measurer = new SpotMeasurer(map, baseline, front, dye, cells, fit);
     for (int j = 0; j < fit.shapes().size(); j++) {
