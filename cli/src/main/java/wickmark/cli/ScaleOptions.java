@@ -31,6 +31,21 @@ final class ScaleOptions {
       description = "Two points of the picture, on the strip, lie MM millimetres apart.")
   @Nullable String span;
 
+  private Optional<SaidScale> size() {
+    if (stripWidth != null && stripHeight != null) {
+      return Optional.of(
+          new SaidScale.StripSize(
+              OptionText.positive("--strip-width", stripWidth),
+              OptionText.positive("--strip-height", stripHeight)));
+    }
+    if (stripWidth != null) {
+      return Optional.of(
+          new SaidScale.StripWidth(OptionText.positive("--strip-width", stripWidth)));
+    }
+    return Optional.ofNullable(stripHeight)
+        .map(mm -> new SaidScale.StripHeight(OptionText.positive("--strip-height", mm)));
+  }
+
   /**
    * Returns the scale that was said.
    *
@@ -41,18 +56,14 @@ final class ScaleOptions {
     if (dpi != null) {
       said.add(new SaidScale.Dpi(OptionText.positive("--dpi", dpi)));
     }
-    if (stripWidth != null) {
-      said.add(new SaidScale.StripWidth(OptionText.positive("--strip-width", stripWidth)));
-    }
-    if (stripHeight != null) {
-      said.add(new SaidScale.StripHeight(OptionText.positive("--strip-height", stripHeight)));
-    }
+    size().ifPresent(said::add);
     if (span != null) {
       said.add(OptionText.span(span));
     }
     if (said.size() > 1) {
       throw new IllegalArgumentException(
-          "say the scale in one way only: --dpi, --strip-width, --strip-height or --span");
+          "say the scale in one way only: --dpi, the strip's size (--strip-width, --strip-height or"
+              + " both), or --span");
     }
     return said.stream().findFirst();
   }

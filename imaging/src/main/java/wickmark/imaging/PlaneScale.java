@@ -64,14 +64,44 @@ record PlaneScale(
   static PlaneScale of(Photo photo, StripOutline outline, List<RulerEdge> edges) {
     Optional<Resolution> resolution = ScanResolution.of(photo);
     boolean flat = resolution.isPresent() && isRectangle(outline);
-    List<RulerEdge> usable =
-        edges.stream()
-            .filter(e -> e.confidence() >= LEAST_RULER)
-            .sorted(Comparator.comparingDouble((RulerEdge e) -> -e.confidence() * e.marks().size()))
-            .toList();
+    List<RulerEdge> rulers = usable(edges);
     return flat
-        ? ofScan(photo, resolution.get(), usable)
-        : ofPhoto(photo, outline, usable, resolution.isPresent());
+        ? ofScan(photo, resolution.get(), rulers)
+        : ofPhoto(photo, outline, rulers, resolution.isPresent());
+  }
+
+  /** The plane of a scan whose resolution the person says. */
+  static PlaneScale ofDpi(Photo photo, StripOutline outline, List<RulerEdge> edges, double dpi) {
+    PlaneScale scan = ofScan(photo, new Resolution(dpi, dpi), usable(edges));
+    Optional<Resolution> claimed = ScanResolution.of(photo);
+    if (claimed.isPresent() && Math.abs(claimed.get().dpiX() / dpi - 1) > 3 * SCANNER_ERROR) {
+      scan =
+          scan.with(
+              new Doubt(
+                  "scales-disagree",
+                  String.format(
+                      java.util.Locale.ROOT,
+                      "%.0f dpi were said, the file says %.0f dpi. What was said was used.",
+                      dpi,
+                      claimed.get().dpiX())));
+    }
+    if (!isRectangle(outline)) {
+      scan =
+          scan.with(
+              new Doubt(
+                  "not-flat",
+                  "A resolution was said, but the strip's corners are more than 2° off a right"
+                      + " angle. If this is a photo and no scan, say --span or --strip-height in"
+                      + " place of --dpi."));
+    }
+    return scan;
+  }
+
+  private static List<RulerEdge> usable(List<RulerEdge> edges) {
+    return edges.stream()
+        .filter(e -> e.confidence() >= LEAST_RULER)
+        .sorted(Comparator.comparingDouble((RulerEdge e) -> -e.confidence() * e.marks().size()))
+        .toList();
   }
 
   /** A scan shows cut paper as a rectangle; a photo from straight above nearly so. */
@@ -241,30 +271,50 @@ record PlaneScale(
 
   /** The same view with a scale that the person says. */
   PlaneScale said(double mmPerUnit, PixelScale.Source said, double relative) {
-    List<Doubt> more = new ArrayList<>(doubts);
-    if (millimetresPerUnit.isPresent()) {
-      double apart = millimetresPerUnit.getAsDouble() / mmPerUnit - 1;
-      double u = Math.hypot(relative, relativeUncertainty) + 0.004;
-      if (Math.abs(apart) > 3 * u) {
-        more.add(
-            new Doubt(
-                "scales-disagree",
-                String.format(
-                    java.util.Locale.ROOT,
-                    "The scale that was said and the one found in the picture (%s) differ by %.1f %%."
-                        + " The one that was said was used.",
-                    source.word(),
-                    100 * Math.abs(apart))));
-      }
+    PlaneScale scaled =
+        new PlaneScale(
+            view,
+            covariance,
+            OptionalDouble.of(mmPerUnit),
+            said,
+            relative,
+            Optional.empty(),
+            1,
+            flat,
+            doubts);
+    if (millimetresPerUnit.isEmpty()) {
+      return scaled;
     }
+    double apart = mmPerUnit / millimetresPerUnit.getAsDouble() - 1;
+    double u = Math.hypot(relative, relativeUncertainty) + 0.004;
+    if (Math.abs(apart) <= 3 * u) {
+      return scaled;
+    }
+    return scaled.with(
+        new Doubt(
+            "scales-disagree",
+            String.format(
+                java.util.Locale.ROOT,
+                "The scale that was said (%s) makes lengths %.1f %% %s than the one found in the"
+                    + " picture (%s). The one that was said was used.",
+                said.word(),
+                100 * Math.abs(apart),
+                apart > 0 ? "longer" : "shorter",
+                source.word())));
+  }
+
+  /** The same with one more doubt. */
+  PlaneScale with(Doubt doubt) {
+    List<Doubt> more = new ArrayList<>(doubts);
+    more.add(doubt);
     return new PlaneScale(
         view,
         covariance,
-        OptionalDouble.of(mmPerUnit),
-        said,
-        relative,
-        Optional.empty(),
-        1,
+        millimetresPerUnit,
+        source,
+        relativeUncertainty,
+        ruler,
+        millimetresPerMark,
         flat,
         more);
   }

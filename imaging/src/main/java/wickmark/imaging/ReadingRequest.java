@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
 
 /**
@@ -57,6 +58,9 @@ public record ReadingRequest(
     /** The strip's true height. */
     record StripHeight(double mm) implements SaidScale {}
 
+    /** Both, from which the view can be checked too. */
+    record StripSize(double widthMm, double heightMm) implements SaidScale {}
+
     /** Two places of the picture, on the plane of the paper, and the true distance between them. */
     record Span(PhotoPoint from, PhotoPoint to, double mm) implements SaidScale {}
   }
@@ -70,7 +74,11 @@ public record ReadingRequest(
   }
 
   /** A part of the picture to leave out, in photo pixels. */
-  public record Area(PhotoPoint from, PhotoPoint to) {}
+  public record Area(PhotoPoint from, PhotoPoint to) {
+    PhotoArea inPhoto() {
+      return PhotoArea.between(from, to);
+    }
+  }
 
   /** A line by two of its points. */
   public record Segment(PhotoPoint from, PhotoPoint to) {}
@@ -87,6 +95,10 @@ public record ReadingRequest(
       if (!corners.isEmpty() && corners.size() != 4) {
         throw new IllegalArgumentException("a strip has four corners, got " + corners.size());
       }
+    }
+
+    List<PhotoArea> ignoredAreas() {
+      return ignored.stream().map(Area::inPhoto).toList();
     }
 
     static SaidStrip nothing() {

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import wickmark.imaging.ReadingRequest.SaidScale;
 import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LayoutSearch;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.scale.RulerEdge;
 import wickmark.imaging.straight.PaperShape;
@@ -36,20 +38,22 @@ final class StripChoice {
   /**
    * An outline with what is on it.
    *
+   * @param shape the paper, less what is to be ignored
    * @param total evidence of outline and content together
    * @param lead over the best other outline; infinite for the only one
    */
   record Candidate(
-      StripOutline outline, PlaneScale plane, Layout layout, double total, double lead) {
+      StripOutline outline,
+      PaperShape shape,
+      PlaneScale plane,
+      Layout layout,
+      double total,
+      double lead) {
     /** The corners from the top-left on, the baseline's end being the bottom. */
     List<PhotoPoint> corners() {
       List<PhotoPoint> corners = new ArrayList<>(outline.corners());
       Collections.rotate(corners, layout.quarterTurns());
       return corners;
-    }
-
-    PaperShape shape() {
-      return StripChoice.shape(outline);
     }
 
     /** Plane units of a (nominal) millimetre. */
@@ -69,38 +73,55 @@ final class StripChoice {
     }
   }
 
-  private static PaperShape shape(StripOutline outline) {
+  private static PaperShape shape(StripOutline outline, List<PhotoArea> ignored) {
     List<PhotoPoint> around = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       around.add(outline.corners().get(i));
       around.addAll(outline.sides().get(i));
     }
-    return new PaperShape(around);
+    return new PaperShape(around, ignored.stream().map(PhotoArea::corners).toList());
   }
 
   /** Weighs the outlines; best first. */
-  static List<Candidate> weigh(Photo photo, List<StripOutline> outlines, List<RulerEdge> edges) {
+  static List<Candidate> weigh(
+      Photo photo, ReadingRequest request, List<StripOutline> outlines, List<RulerEdge> edges) {
     List<Candidate> all = new ArrayList<>();
     for (StripOutline outline : outlines) {
-      PlaneScale plane = PlaneScale.of(photo, outline, outside(edges, outline));
-      Candidate bare = new Candidate(outline, plane, new Layout(0, null, null, 0, 0, 0), 0, 0);
-      Layout layout = layout(photo, bare);
-      double total = OUTLINE_WEIGHT * outline.score() + layout.score();
-      all.add(new Candidate(outline, plane, layout, total, 0));
+      all.add(candidate(photo, request, outline, edges));
     }
     all.sort(Comparator.comparingDouble(Candidate::total).reversed());
     List<Candidate> ranked = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
       Candidate c = all.get(i);
       double next = i + 1 < all.size() ? all.get(i + 1).total() : Double.NEGATIVE_INFINITY;
-      ranked.add(new Candidate(c.outline(), c.plane(), c.layout(), c.total(), c.total() - next));
+      ranked.add(
+          new Candidate(
+              c.outline(), c.shape(), c.plane(), c.layout(), c.total(), c.total() - next));
     }
     return ranked;
   }
 
+  private static Candidate candidate(
+      Photo photo, ReadingRequest request, StripOutline outline, List<RulerEdge> edges) {
+    PaperShape shape = shape(outline, request.strip().ignoredAreas());
+    List<RulerEdge> beside = outside(edges, shape);
+    PlaneScale plane =
+        request.scale().orElse(null) instanceof SaidScale.Dpi said
+            ? PlaneScale.ofDpi(photo, outline, beside, said.dpi())
+            : PlaneScale.of(photo, outline, beside);
+    Candidate bare = new Candidate(outline, shape, plane, new Layout(0, null, null, 0, 0, 0), 0, 0);
+    Layout layout = layout(photo, request, bare);
+    double total = OUTLINE_WEIGHT * outline.score() + layout.score();
+    Candidate found = new Candidate(outline, shape, plane, layout, total, 0);
+    return request
+        .scale()
+        .map(said -> SaidSize.apply(plane, said, found.corners(), outline.sidesSigmaPx()))
+        .map(scaled -> new Candidate(outline, shape, scaled, layout, total, 0))
+        .orElse(found);
+  }
+
   /** Graduated edges that do not run through the strip: pencilled rows are no ruler. */
-  private static List<RulerEdge> outside(List<RulerEdge> edges, StripOutline outline) {
-    PaperShape shape = shape(outline);
+  private static List<RulerEdge> outside(List<RulerEdge> edges, PaperShape shape) {
     return edges.stream()
         .filter(
             edge -> {
@@ -110,7 +131,7 @@ final class StripChoice {
         .toList();
   }
 
-  private static Layout layout(Photo photo, Candidate candidate) {
+  private static Layout layout(Photo photo, ReadingRequest request, Candidate candidate) {
     StripFrame frame =
         StripFrame.around(
             candidate.plane().view(),
@@ -118,6 +139,9 @@ final class StripChoice {
             candidate.unitsPerMm() / CELLS_PER_MM);
     StraightStrip strip = StraightStrip.of(photo, frame, candidate.shape());
     DensityMap map = DensityMap.of(strip, CELLS_PER_MM, BLOCK_MM);
-    return LayoutSearch.find(map, map.turned());
+    return LayoutSearch.find(
+        map,
+        map.turned(),
+        SaidPlaces.layout(request, candidate.outline(), candidate.shape(), frame));
   }
 }

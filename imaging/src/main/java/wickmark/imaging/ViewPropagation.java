@@ -1,5 +1,6 @@
 package wickmark.imaging;
 
+import java.util.List;
 import java.util.function.Function;
 import wickmark.imaging.measure.ViewUncertainty;
 import wickmark.imaging.photo.PhotoPoint;
@@ -35,6 +36,21 @@ final class ViewPropagation {
             });
     // Half-way, q · d · (1 − d/L) is q · L/4.
     return new ViewUncertainty(4 * bend, plane.ruler().isPresent() ? length : 0);
+  }
+
+  /** Standard uncertainty of the strip's width over its height, relative. */
+  static double proportion(PlaneScale plane, List<PhotoPoint> corners) {
+    if (plane.covariance().length == 0) {
+      return 0;
+    }
+    return propagated(
+        plane,
+        view -> {
+          PlanePoint corner = view.toPlane(corners.get(0));
+          double width = corner.distanceTo(view.toPlane(corners.get(1)));
+          double height = corner.distanceTo(view.toPlane(corners.get(3)));
+          return StrictMath.log(width / height);
+        });
   }
 
   private static double ratio(PlanePoint low, PlanePoint middle, PlanePoint high) {

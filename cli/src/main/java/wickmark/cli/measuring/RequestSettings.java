@@ -58,6 +58,9 @@ public final class RequestSettings {
       settings.put("stripWidth", said.mm());
     } else if (scale instanceof SaidScale.StripHeight said) {
       settings.put("stripHeight", said.mm());
+    } else if (scale instanceof SaidScale.StripSize said) {
+      settings.put("stripWidth", said.widthMm());
+      settings.put("stripHeight", said.heightMm());
     } else if (scale instanceof SaidScale.Span said) {
       settings.put("span", numbers(said.from(), said.to()));
       settings.put("spanMillimetres", said.mm());
@@ -116,10 +119,13 @@ public final class RequestSettings {
       return Optional.of(new SaidScale.Dpi(dpi.getAsDouble()));
     }
     OptionalDouble width = s.number("stripWidth");
+    OptionalDouble height = s.number("stripHeight");
+    if (width.isPresent() && height.isPresent()) {
+      return Optional.of(new SaidScale.StripSize(width.getAsDouble(), height.getAsDouble()));
+    }
     if (width.isPresent()) {
       return Optional.of(new SaidScale.StripWidth(width.getAsDouble()));
     }
-    OptionalDouble height = s.number("stripHeight");
     if (height.isPresent()) {
       return Optional.of(new SaidScale.StripHeight(height.getAsDouble()));
     }

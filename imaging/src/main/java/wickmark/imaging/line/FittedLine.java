@@ -29,6 +29,32 @@ public record FittedLine(
     coefficients = List.copyOf(coefficients);
   }
 
+  /**
+   * The straight line through two places that a person set.
+   *
+   * @param from {column, row}, cells
+   * @param to {column, row}, cells
+   * @param sigma standard uncertainty of each place's row, cells
+   * @param width of the map, cells
+   */
+  public static FittedLine byHand(double[] from, double[] to, double sigma, double width) {
+    double half = width / 2;
+    double u = (from[0] - half) / half;
+    double v = (to[0] - half) / half;
+    double rise = (to[1] - from[1]) / (v - u);
+    double variance = sigma * sigma / ((v - u) * (v - u));
+    double mixed = -variance * (u + v);
+    return new FittedLine(
+        LineKind.BY_HAND,
+        half,
+        half,
+        List.of(from[1] - rise * u, rise),
+        new double[][] {{variance * (u * u + v * v), mixed}, {mixed, 2 * variance}},
+        sigma,
+        1,
+        0);
+  }
+
   /** Row at a column, cells. */
   public double at(double column) {
     double u = variable(column);

@@ -17,16 +17,21 @@ public final class LayoutSearch {
   private record Hypothesis(
       int turns, @Nullable CrossLine baseline, @Nullable CrossLine front, double score) {}
 
-  private LayoutSearch() {}
+  private final SaidLayout said;
+
+  private LayoutSearch(SaidLayout said) {
+    this.said = said;
+  }
 
   /**
    * Searches.
    *
    * @param upright the strip with its corners as they come
    * @param turned the strip with its corners turned by one quarter
+   * @param said what need not be searched for
    */
-  public static Layout find(DensityMap upright, DensityMap turned) {
-    LayoutSearch search = new LayoutSearch();
+  public static Layout find(DensityMap upright, DensityMap turned, SaidLayout said) {
+    LayoutSearch search = new LayoutSearch(said);
     search.consider(upright, 0);
     search.consider(turned, 1);
     search.all.sort((a, b) -> Double.compare(b.score, a.score));
@@ -36,25 +41,44 @@ public final class LayoutSearch {
   private void consider(DensityMap map, int turns) {
     List<CrossLine> lines = CrossLineFinder.find(map);
     StripContent content = StripContent.of(map);
-    List<@Nullable CrossLine> fronts = new ArrayList<>(lines);
-    fronts.add(null);
-    for (CrossLine baseline : lines) {
-      if (baseline.kind() != LineKind.PENCIL) {
-        continue;
-      }
-      for (CrossLine front : fronts) {
-        double gap = front == null ? 0 : front.level() - baseline.level();
-        if (front != null && Math.abs(gap) < 0.2 * map.height()) {
-          continue;
-        }
+    for (CrossLine baseline : baselines(lines, map, turns)) {
+      for (CrossLine front : fronts(lines, map, turns)) {
         for (int down = -1; down <= 1; down += 2) {
-          if (front == null || (gap * down < 0 && clearOfEdge(map, front, down))) {
+          int quarterTurns = down > 0 ? turns : turns + 2;
+          if (said.turns().contains(quarterTurns) && possible(map, baseline, front, down)) {
             double score = score(map, content, baseline, front, down);
-            all.add(new Hypothesis(down > 0 ? turns : turns + 2, baseline, front, score));
+            all.add(new Hypothesis(quarterTurns, baseline, front, score));
           }
         }
       }
     }
+  }
+
+  private List<CrossLine> baselines(List<CrossLine> lines, DensityMap map, int turns) {
+    return said.baseline().isPresent()
+        ? said.baseline().get().in(map, turns).stream().toList()
+        : lines.stream().filter(line -> line.kind() == LineKind.PENCIL).toList();
+  }
+
+  /** The last one is null: no front. */
+  private List<@Nullable CrossLine> fronts(List<CrossLine> lines, DensityMap map, int turns) {
+    if (said.front().isPresent()) {
+      return new ArrayList<>(said.front().get().in(map, turns).stream().toList());
+    }
+    List<@Nullable CrossLine> fronts = new ArrayList<>(lines);
+    fronts.add(null);
+    return fronts;
+  }
+
+  /** Whether the front lies above the baseline, and as far as it must where it was found. */
+  private static boolean possible(
+      DensityMap map, CrossLine baseline, @Nullable CrossLine front, int down) {
+    if (front == null) {
+      return true;
+    }
+    double gap = down * (baseline.level() - front.level());
+    boolean byHand = front.kind() == LineKind.BY_HAND;
+    return gap > (byHand ? 0 : 0.2 * map.height()) && (byHand || clearOfEdge(map, front, down));
   }
 
   /** A front closer than 2.3 mm to the upper edge cannot be told from the edge. */
@@ -97,6 +121,9 @@ public final class LayoutSearch {
 
   /** A pencil line by its certainty; a tide mark by its contrast against all noise, tempered. */
   private static double frontEvidence(CrossLine front) {
+    if (front.kind() == LineKind.BY_HAND) {
+      return 3;
+    }
     if (front.kind() == LineKind.PENCIL) {
       // A fold is grey and faint: what is much fainter than pencil counts less.
       double dark = Math.min(1, front.strength() / 0.06);
@@ -153,9 +180,9 @@ public final class LayoutSearch {
       y.add(upsideDown ? 1 - fy : fy);
     }
     double certainty =
-        line.kind() == LineKind.PENCIL
-            ? Math.min(1, line.certainty())
-            : Math.min(1, frontEvidence(line) / 2);
+        line.kind() == LineKind.TIDE_MARK
+            ? Math.min(1, frontEvidence(line) / 2)
+            : Math.min(1, line.certainty());
     return new Layout.LinePath(line.kind(), x, y, certainty);
   }
 }

@@ -8,14 +8,28 @@ import wickmark.imaging.raster.Raster;
  * The paper's edge as a closed curve in the photo.
  *
  * @param outline points around the sheet
+ * @param holes parts of it that are not to be looked at, points around each
  */
-public record PaperShape(List<PhotoPoint> outline) {
+public record PaperShape(List<PhotoPoint> outline, List<List<PhotoPoint>> holes) {
   public PaperShape {
     outline = List.copyOf(outline);
+    holes = holes.stream().map(List::copyOf).toList();
   }
 
-  /** 1 for cells whose centre lies on the paper, 0 for the others (even-odd rule). */
+  /** 1 for cells whose centre lies on the paper, 0 for the others and those in holes. */
   Raster mask(StripFrame frame) {
+    Raster mask = filled(outline, frame);
+    for (List<PhotoPoint> hole : holes) {
+      Raster inside = filled(hole, frame);
+      for (int i = 0; i < mask.cells().length; i++) {
+        mask.cells()[i] = inside.cells()[i] > 0 ? 0 : mask.cells()[i];
+      }
+    }
+    return mask;
+  }
+
+  /** 1 for cells whose centre lies within a closed curve (even-odd rule). */
+  private static Raster filled(List<PhotoPoint> outline, StripFrame frame) {
     int n = outline.size();
     double[] x = new double[n];
     double[] y = new double[n];

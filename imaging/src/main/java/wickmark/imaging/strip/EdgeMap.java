@@ -1,5 +1,6 @@
 package wickmark.imaging.strip;
 
+import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.raster.ColourRaster;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Smoothing;
@@ -60,6 +61,17 @@ final class EdgeMap {
       }
     }
     return map;
+  }
+
+  /** Forgets the edges in a part of the photo. */
+  void leaveOut(PhotoArea area, double factor) {
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        if (area.contains((x + 0.5) * factor, (y + 0.5) * factor)) {
+          weight[y * width + x] = 0;
+        }
+      }
+    }
   }
 
   private static void gradient(ColourRaster in, int x, int y, Raster strength, EdgeMap map) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.raster.ColourRaster;
 
@@ -28,11 +29,14 @@ public final class StripFinder {
    * Returns outlines that do not overlap much, best first.
    *
    * @param most how many at the most
+   * @param ignored where no edge counts
    */
-  public static List<StripOutline> find(Photo photo, int most) {
+  public static List<StripOutline> find(Photo photo, int most, List<PhotoArea> ignored) {
     int factor = factorFor(photo, SEARCH_SIZE);
     ColourRaster small = ColourRaster.shrink(photo, factor);
-    List<Ranked> ranked = rank(small);
+    EdgeMap edges = EdgeMap.of(small);
+    ignored.forEach(area -> edges.leaveOut(area, factor));
+    List<Ranked> ranked = rank(small, edges);
     int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
     ColourRaster smooth = ColourRaster.shrink(photo, fine).blurred(0.8);
     ColourRaster coarse = small.blurred(0.8);
@@ -53,8 +57,7 @@ public final class StripFinder {
 
   private record Ranked(Quad quad, double score) {}
 
-  private static List<Ranked> rank(ColourRaster small) {
-    EdgeMap edges = EdgeMap.of(small);
+  private static List<Ranked> rank(ColourRaster small, EdgeMap edges) {
     List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
     int w = small.width();
     int h = small.height();

@@ -1,0 +1,52 @@
+package wickmark.imaging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.scale.PixelScale;
+
+/** What the reader of a strip's record must see. */
+final class StripDoubts {
+  private StripDoubts() {}
+
+  static List<Doubt> of(
+      ReadingRequest request,
+      StripChoice.Candidate chosen,
+      LanePlaces places,
+      ReadingAssembly.Lanes lanes) {
+    List<Doubt> doubts = new ArrayList<>(chosen.plane().doubts());
+    if (chosen.plane().source() == PixelScale.Source.NONE) {
+      doubts.add(
+          new Doubt(
+              "no-scale",
+              "No ruler was found in the picture and it is no scan with a resolution: Rf is given,"
+                  + " millimetres are not. Lay a ruler beside the strip, or say --strip-height or"
+                  + " --span."));
+    }
+    int found = lanes.tracks().size();
+    if (request.lanes().isPresent() && request.lanes().getAsInt() != found) {
+      doubts.add(
+          new Doubt(
+              "lanes-differ",
+              String.format(
+                  Locale.ROOT,
+                  "%d lanes were said, %d were found. Check them in the report.",
+                  request.lanes().getAsInt(),
+                  found)));
+    }
+    for (String name : new TreeSet<>(places.columns().keySet())) {
+      if (!lanes.names().contains(name)) {
+        doubts.add(
+            new Doubt(
+                "origin-not-used",
+                "There is no lane "
+                    + name
+                    + " for the origin that was said. Say all lanes' names with --lanes, or their"
+                    + " number with --lane-count."));
+      }
+    }
+    return List.copyOf(doubts);
+  }
+}

@@ -1,0 +1,62 @@
+package wickmark.imaging;
+
+import wickmark.imaging.finding.Refusal;
+
+/** Why a strip cannot be measured, in words that say what to do. */
+final class StripRefusals {
+  private StripRefusals() {}
+
+  static StripOutcome noStrip() {
+    return refused(
+        Refusal.Reason.NO_STRIP,
+        "No chromatography strip was found: no sheet of paper with a pencil baseline across it."
+            + " Take the picture from above with the whole strip in it, on a desk of another"
+            + " colour, or say its corners with --corners.");
+  }
+
+  static StripOutcome besideStrip(String option) {
+    return refused(
+        Refusal.Reason.NO_STRIP,
+        "What was said with "
+            + option
+            + " lies on no strip that was found. Check the places (pixels of the upright picture,"
+            + " x to the right, y down), or say the strip's corners with --corners.");
+  }
+
+  static StripOutcome noBaseline(ReadingRequest request) {
+    return refused(
+        Refusal.Reason.NO_BASELINE,
+        request.lines().baseline().isPresent() || request.lines().front().isPresent()
+            ? "The baseline and front as they were said do not fit the strip: both must run across"
+                + " it, the front on the other side of the spots from the bottom. Check the places"
+                + " and --bottom."
+            : "No baseline was found across the strip. Mark it with --baseline X1,Y1,X2,Y2 (two of"
+                + " its points, in pixels of the picture).");
+  }
+
+  static StripOutcome noFront() {
+    return refused(
+        Refusal.Reason.NO_FRONT,
+        "No solvent front was found between the spots and the strip's upper edge: no pencil line,"
+            + " no tide mark. Without a front there is no Rf. If you can see it, mark it with"
+            + " --front X1,Y1,X2,Y2; if the solvent ran off the top, the run must be repeated.");
+  }
+
+  static StripOutcome noLanes() {
+    return refused(
+        Refusal.Reason.NO_LANES,
+        "No lanes were found: no stain above the baseline and no writing below it. Say where a"
+            + " sample was put with --origin NAME=X,Y and its name with --lanes.");
+  }
+
+  static StripOutcome lanesOutOfOrder() {
+    return refused(
+        Refusal.Reason.NO_LANES,
+        "The origins that were said lie in another order than the lanes' names, which run from"
+            + " left to right with the baseline at the bottom. Check --lanes and --origin.");
+  }
+
+  private static StripOutcome refused(Refusal.Reason reason, String message) {
+    return new StripOutcome.Refused(new Refusal(reason, message));
+  }
+}
