@@ -43,9 +43,14 @@ record PlaneScale(
     List<Doubt> doubts) {
 
   /**
-   * Rulers' printed faces lie 0 to 2 mm above the paper: half of that, as a standard uncertainty.
+   * A ruler's printed face lies above the paper: 0.3 mm (thin steel, bevelled plastic) to 2 mm
+   * (wood), common practice. It is nearer to the camera than the paper by that much, and the
+   * plane's unit is the distance from the camera, so that the mean is simply added to it.
    */
-  private static final double FACE_HEIGHT_MM = 0.6;
+  private static final double FACE_HEIGHT_MM = 0.8;
+
+  /** Standard uncertainty of the face's height. */
+  private static final double FACE_HEIGHT_U_MM = 0.6;
 
   /**
    * Scale marks of a lawful school ruler between any two marks (class II, up to 1 m: 0.5 mm, UK SI
@@ -194,11 +199,12 @@ record PlaneScale(
           doubts);
     }
     double mmPerMark = edges.get(0).millimetresPerMark();
-    double mmPerUnit = millimetresPerUnit(fit.view(), divisions.get(0), mmPerMark);
+    double mmPerUnit =
+        millimetresPerUnit(fit.view(), divisions.get(0), mmPerMark) + FACE_HEIGHT_MM;
     if (edges.size() > 1) {
       compare(fit.view(), edges, mmPerUnit, doubts);
     }
-    double face = FACE_HEIGHT_MM / mmPerUnit;
+    double face = FACE_HEIGHT_U_MM / mmPerUnit;
     return new PlaneScale(
         fit.view(),
         fit.covariance(),

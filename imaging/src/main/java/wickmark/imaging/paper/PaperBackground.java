@@ -1,6 +1,5 @@
 package wickmark.imaging.paper;
 
-import java.util.Arrays;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
@@ -8,35 +7,57 @@ import wickmark.imaging.raster.Smoothing;
 /**
  * The blank paper's light everywhere, as it would be seen without dye and pencil.
  *
- * <p>Light falls unevenly and shadows cross the paper, but both change its colour little: dye is
- * first told by hue, against a slowly varying paper hue. What then is dark without hue and compact
- * (a closing by a disk does not keep it) is grey dye or lettering. The rest is paper, smoothed only
- * over places of like brightness, so that the edge of a shadow stays an edge.
+ * <p>The brightest channel is the one that a dye takes least from: filled up over whatever is
+ * compact and still dark in it (a closing by a disk), it is a guide to how the light falls, shadow
+ * edges and all. Paper is then what has the paper's hue among places of like light, and is no dark
+ * blob; it is smoothed, again only over places of like light, so that the edge of a shadow stays an
+ * edge.
  */
 final class PaperBackground {
   /** Radius of the disk that no spot contains, mm: spots are hardly ever wider than 14 mm. */
   private static final double SPOT_RADIUS = 7;
 
   /** Smoothing of the paper's hue, mm. */
-  private static final double HUE_SIGMA = 9;
+  private static final double HUE_SIGMA = 7;
 
   /** Smoothing of the paper's brightness, mm. */
   private static final double LIGHT_SIGMA = 4;
 
+  /** How far the paper's hue is looked for, mm. */
+  private static final double HUE_REACH = 14;
+
   /** Densities that differ by this much are across the edge of a shadow. */
-  private static final double SHADOW_STEP = 0.025;
+  private static final double SHADOW_STEP = 0.03;
 
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
 
-  private PaperBackground() {}
+  private final Raster[] block;
+  private final Raster valid;
+  private final double mm;
+  private final Raster guide;
+  private final Raster depth;
 
-  /** Returns the background of the three log-light rasters. */
+  private PaperBackground(Raster[] block, Raster valid, double mm) {
+    this.block = block;
+    this.valid = valid;
+    this.mm = mm;
+    Raster brightest = brightest();
+    int radius = (int) Math.round(SPOT_RADIUS * mm);
+    Raster closed = extreme(extreme(brightest, radius, 1), radius, -1);
+    this.guide = Smoothing.gaussian(closed, 0.6 * mm);
+    this.depth = difference(guide, brightest);
+  }
+
+  /**
+   * Returns the background of the three log-light rasters.
+   *
+   * @param blockMm side of the blocks in which the light is followed
+   */
   static Raster[] fit(Raster[] log, Raster paper, double cellsPerMm, double blockMm) {
     BlockGrid grid =
         new BlockGrid(
             paper.width(), paper.height(), (int) Math.max(2, Math.round(blockMm * cellsPerMm)));
-    double mm = cellsPerMm / grid.side;
     Raster cover = grid.cover(paper);
     Raster[] block = new Raster[3];
     for (int c = 0; c < 3; c++) {
@@ -46,40 +67,58 @@ final class PaperBackground {
     for (int i = 0; i < valid.cells().length; i++) {
       valid.cells()[i] = cover.cells()[i] > 0.4f ? 1 : 0;
     }
-    Raster clear = withoutHue(block, valid, mm);
-    Raster closed = closedBrightness(block, valid, clear, mm);
-    clear = withoutDarkBlobs(block, clear, closed);
+    PaperBackground paperLight = new PaperBackground(block, valid, cellsPerMm / grid.side);
+    Raster clear = paperLight.withoutDarkBlobs(paperLight.withoutHue());
     Raster[] background = new Raster[3];
     for (int c = 0; c < 3; c++) {
-      background[c] = grid.spread(smoothWithinLikeLight(block[c], clear, closed, mm));
+      background[c] = grid.spread(paperLight.smoothed(block[c], clear, LIGHT_SIGMA, 1));
     }
     return background;
   }
 
-  /** 1 for paper, 0 where there is a hue that paper does not have there. */
-  private static Raster withoutHue(Raster[] block, Raster valid, double mm) {
-    int n = valid.cells().length;
+  /** The brightest of the channels at each place, each against its own level on this paper. */
+  private Raster brightest() {
+    Raster out = new Raster(valid.width(), valid.height());
+    java.util.Arrays.fill(out.cells(), Float.NEGATIVE_INFINITY);
+    for (Raster channel : block) {
+      double[] v = new double[channel.cells().length];
+      int n = 0;
+      for (int i = 0; i < v.length; i++) {
+        if (valid.cells()[i] > 0) {
+          v[n++] = channel.cells()[i];
+        }
+      }
+      double level = n == 0 ? 0 : Selection.nth(v, n, (int) (0.85 * n));
+      for (int i = 0; i < v.length; i++) {
+        out.cells()[i] = (float) Math.max(out.cells()[i], channel.cells()[i] - level);
+      }
+    }
+    return out;
+  }
+
+  /** 1 for paper, 0 where there is a hue that paper does not have in such light. */
+  private Raster withoutHue() {
     Raster clear = valid.copy();
     for (int pair = 0; pair < 2; pair++) {
       Raster hue = difference(block[pair == 0 ? 0 : 2], block[1]);
-      Raster level = medianLevel(hue, valid, (int) Math.round(14 * mm));
-      for (int round = 0; round < 4; round++) {
-        double spread = Math.max(LEAST, 3 * spread(hue, level, valid));
+      Raster level = medianOfLikeLight(hue);
+      for (int round = 0; round < 2; round++) {
+        double spread = Math.max(LEAST, 3 * spread(hue, level));
         Raster weight = new Raster(hue.width(), hue.height());
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < weight.cells().length; i++) {
           double d = Math.abs(hue.cells()[i] - level.cells()[i]);
           weight.cells()[i] = d < spread ? valid.cells()[i] : 0;
         }
-        level = Smoothing.weightedGaussian(hue, weight, HUE_SIGMA * mm);
+        level = smoothedPlain(hue, weight);
       }
-      double limit = Math.max(LEAST, 3.5 * spread(hue, level, valid));
-      for (int i = 0; i < n; i++) {
+      double limit = Math.max(LEAST, 3.5 * spread(hue, level));
+      for (int i = 0; i < clear.cells().length; i++) {
         if (Math.abs(hue.cells()[i] - level.cells()[i]) > limit) {
           clear.cells()[i] = 0;
         }
       }
     }
-    return shrunk(clear, valid, (int) Math.round(1.5 * mm));
+    return shrunk(clear, (int) Math.round(1.5 * mm));
   }
 
   private static Raster difference(Raster a, Raster b) {
@@ -90,42 +129,39 @@ final class PaperBackground {
     return out;
   }
 
-  /** Median over a square, taken on every third block and spread between. */
-  private static Raster medianLevel(Raster in, Raster valid, int radius) {
-    int step = 3;
-    int columns = (in.width() + step - 1) / step;
-    int rows = (in.height() + step - 1) / step;
-    Raster coarse = new Raster(columns, rows);
-    double[] values = new double[(2 * radius + 1) * (2 * radius + 1)];
-    for (int row = 0; row < rows; row++) {
-      for (int column = 0; column < columns; column++) {
+  /** Median over the neighbourhood (every third block) of what lies in like light. */
+  private Raster medianOfLikeLight(Raster in) {
+    int radius = (int) Math.round(HUE_REACH * mm);
+    int step = Math.max(1, radius / 5);
+    Raster out = new Raster(in.width(), in.height());
+    double[] like = new double[(2 * radius / step + 2) * (2 * radius / step + 2)];
+    double[] any = new double[like.length];
+    for (int y = 0; y < in.height(); y++) {
+      for (int x = 0; x < in.width(); x++) {
         int n = 0;
-        for (int y = Math.max(0, row * step - radius);
-            y <= Math.min(in.height() - 1, row * step + radius);
-            y++) {
-          for (int x = Math.max(0, column * step - radius);
-              x <= Math.min(in.width() - 1, column * step + radius);
-              x++) {
-            if (valid.at(x, y) > 0) {
-              values[n++] = in.at(x, y);
+        int m = 0;
+        for (int j = y - radius; j <= y + radius; j += step) {
+          for (int i = x - radius; i <= x + radius; i += step) {
+            if (i < 0 || j < 0 || i >= in.width() || j >= in.height() || valid.at(i, j) == 0) {
+              continue;
+            }
+            any[m++] = in.at(i, j);
+            if (Math.abs(guide.at(i, j) - guide.at(x, y)) < 1.5 * SHADOW_STEP) {
+              like[n++] = in.at(i, j);
             }
           }
         }
-        if (n > 0) {
-          coarse.set(column, row, (float) Selection.median(values, n));
+        if (n > 15) {
+          out.set(x, y, (float) Selection.median(like, n));
+        } else if (m > 0) {
+          out.set(x, y, (float) Selection.median(any, m));
         }
-      }
-    }
-    Raster out = new Raster(in.width(), in.height());
-    for (int y = 0; y < in.height(); y++) {
-      for (int x = 0; x < in.width(); x++) {
-        out.set(x, y, (float) coarse.sample(x / (double) step + 0.5, y / (double) step + 0.5));
       }
     }
     return out;
   }
 
-  private static double spread(Raster in, Raster level, Raster valid) {
+  private double spread(Raster in, Raster level) {
     double[] d = new double[in.cells().length];
     int n = 0;
     for (int i = 0; i < d.length; i++) {
@@ -140,7 +176,7 @@ final class PaperBackground {
   }
 
   /** Takes a margin off the clear places around what is not clear (the rim of a spot is faint). */
-  private static Raster shrunk(Raster clear, Raster valid, int margin) {
+  private Raster shrunk(Raster clear, int margin) {
     Raster out = clear.copy();
     for (int y = 0; y < clear.height(); y++) {
       for (int x = 0; x < clear.width(); x++) {
@@ -157,31 +193,7 @@ final class PaperBackground {
     return out;
   }
 
-  /** Brightness with every compact dark figure filled up to what surrounds it. */
-  private static Raster closedBrightness(Raster[] block, Raster valid, Raster clear, double mm) {
-    Raster mean = new Raster(valid.width(), valid.height());
-    for (int i = 0; i < mean.cells().length; i++) {
-      mean.cells()[i] = (block[0].cells()[i] + block[1].cells()[i] + block[2].cells()[i]) / 3;
-    }
-    // Fill the coloured places from around, in steps, so that the closing only meets grey figures.
-    Raster filled = mean.copy();
-    Raster known = clear.copy();
-    for (double sigma = mm; sigma < 40 * mm; sigma *= 2) {
-      Raster near = Smoothing.weightedGaussian(filled, known, sigma);
-      Raster share = Smoothing.gaussian(known, sigma);
-      for (int i = 0; i < filled.cells().length; i++) {
-        if (known.cells()[i] == 0 && share.cells()[i] > 0.02f) {
-          filled.cells()[i] = near.cells()[i];
-          known.cells()[i] = 1;
-        }
-      }
-    }
-    int radius = (int) Math.round(SPOT_RADIUS * mm);
-    Raster high = extreme(filled, known, radius, 1);
-    return Smoothing.gaussian(extreme(high, known, radius, -1), 0.7 * mm);
-  }
-
-  private static Raster extreme(Raster in, Raster valid, int radius, int sign) {
+  private Raster extreme(Raster in, int radius, int sign) {
     Raster out = in.copy();
     for (int y = 0; y < in.height(); y++) {
       for (int x = 0; x < in.width(); x++) {
@@ -204,13 +216,10 @@ final class PaperBackground {
     return out;
   }
 
-  private static Raster withoutDarkBlobs(Raster[] block, Raster clear, Raster closed) {
+  private Raster withoutDarkBlobs(Raster clear) {
     double[] d = new double[clear.cells().length];
     int n = 0;
-    Raster depth = new Raster(clear.width(), clear.height());
     for (int i = 0; i < d.length; i++) {
-      depth.cells()[i] =
-          closed.cells()[i] - (block[0].cells()[i] + block[1].cells()[i] + block[2].cells()[i]) / 3;
       if (clear.cells()[i] > 0) {
         d[n++] = depth.cells()[i];
       }
@@ -218,11 +227,11 @@ final class PaperBackground {
     if (n == 0) {
       return clear;
     }
-    Arrays.sort(d, 0, n);
-    double typical = d[n / 2];
-    double limit = typical + Math.max(LEAST, 3 * 1.4826 * (d[n / 2] - d[n / 4]) * 1.5);
+    double middle = Selection.median(d, n);
+    double quarter = Selection.nth(d, n, n / 4);
+    double limit = middle + Math.max(LEAST, 6.7 * (middle - quarter));
     Raster out = clear.copy();
-    for (int i = 0; i < d.length; i++) {
+    for (int i = 0; i < out.cells().length; i++) {
       if (depth.cells()[i] > limit) {
         out.cells()[i] = 0;
       }
@@ -230,48 +239,56 @@ final class PaperBackground {
     return out;
   }
 
-  /** Mean of the clear blocks around, weighted by nearness and by likeness of the light. */
-  private static Raster smoothWithinLikeLight(Raster in, Raster clear, Raster closed, double mm) {
-    int radius = (int) Math.ceil(3 * LIGHT_SIGMA * mm);
+  /** The hue's mean over every second block around, weighted by nearness and likeness of light. */
+  private Raster smoothedPlain(Raster hue, Raster weight) {
+    return mean(hue, weight, HUE_SIGMA, Math.max(1, (int) Math.round(2 * mm)), 0);
+  }
+
+  /**
+   * The light's mean over the clear blocks around. Between unlike lights the ratio to the guide is
+   * carried over, not the light itself.
+   */
+  private Raster smoothed(Raster in, Raster clear, double sigma, int step) {
+    return mean(in, clear, sigma, step, 1);
+  }
+
+  private Raster mean(Raster in, Raster weight, double sigma, int step, int carry) {
+    int radius = (int) Math.ceil(2.6 * sigma * mm);
     double[] near = new double[2 * radius * radius + 1];
     for (int i = 0; i < near.length; i++) {
-      near[i] = StrictMath.exp(-i / (2 * LIGHT_SIGMA * mm * LIGHT_SIGMA * mm));
+      near[i] = StrictMath.exp(-i / (2 * sigma * mm * sigma * mm));
     }
     Raster out = in.copy();
     for (int y = 0; y < in.height(); y++) {
       for (int x = 0; x < in.width(); x++) {
-        out.set(x, y, around(in, clear, closed, near, radius, x, y));
+        double sum = 0;
+        double total = 0;
+        double anySum = 0;
+        double any = 0;
+        double here = guide.at(x, y);
+        for (int j = y - radius; j <= y + radius; j += step) {
+          for (int i = x - radius; i <= x + radius; i += step) {
+            if (i < 0 || j < 0 || i >= in.width() || j >= in.height() || weight.at(i, j) == 0) {
+              continue;
+            }
+            double w = near[(i - x) * (i - x) + (j - y) * (j - y)];
+            double apart = guide.at(i, j) - here;
+            double d = apart / SHADOW_STEP;
+            double like = w / (1 + d * d * d * d);
+            double value = in.at(i, j) - carry * apart;
+            sum += like * value;
+            total += like;
+            anySum += w * value;
+            any += w;
+          }
+        }
+        if (total > 1e-3) {
+          out.set(x, y, (float) (sum / total));
+        } else if (any > 1e-6) {
+          out.set(x, y, (float) (anySum / any));
+        }
       }
     }
     return out;
-  }
-
-  private static float around(
-      Raster in, Raster clear, Raster closed, double[] near, int radius, int x, int y) {
-    double sum = 0;
-    double total = 0;
-    double anySum = 0;
-    double any = 0;
-    double here = closed.at(x, y);
-    for (int j = Math.max(0, y - radius); j <= Math.min(in.height() - 1, y + radius); j++) {
-      for (int i = Math.max(0, x - radius); i <= Math.min(in.width() - 1, x + radius); i++) {
-        if (clear.at(i, j) == 0) {
-          continue;
-        }
-        double w = near[(i - x) * (i - x) + (j - y) * (j - y)];
-        double d = (closed.at(i, j) - here) / SHADOW_STEP;
-        double like = w / (1 + d * d * d * d);
-        // Between unlike lights the ratio to the closed brightness is carried over, not the light.
-        double value = in.at(i, j) - closed.at(i, j) + here;
-        sum += like * value;
-        total += like;
-        anySum += w * value;
-        any += w;
-      }
-    }
-    if (total > 1e-3) {
-      return (float) (sum / total);
-    }
-    return any > 1e-6 ? (float) (anySum / any) : (float) here;
   }
 }

@@ -17,6 +17,14 @@ final class PaperLikelihood {
   /** Step (sRGB units) that counts as half certain: about three times the noise of a soft scan. */
   private static final double HALF_STEP = 0.006;
 
+  private static final int GRID = 24;
+
+  /** sRGB value over the paper's below which it is neither shadow nor usual dye. */
+  private static final double DARK = 0.5;
+
+  /** Share of a strip that very dark spots and writing may take. */
+  private static final double SPOTS_SHARE = 0.05;
+
   private final ColourRaster picture;
 
   PaperLikelihood(ColourRaster smoothed) {
@@ -30,7 +38,7 @@ final class PaperLikelihood {
     for (int side = 0; side < 4; side++) {
       product *= 0.01 + 0.99 * stepAlong(quad, side, inside);
     }
-    return Math.sqrt(Math.sqrt(product)) * homogeneity(inside);
+    return Math.sqrt(Math.sqrt(product)) * homogeneity(inside) * lightInside(quad);
   }
 
   private double stepAlong(Quad quad, int side, double[][] inside) {
@@ -124,6 +132,30 @@ final class PaperLikelihood {
       }
     }
     return same / (double) inside.length;
+  }
+
+  /**
+   * Falls below 1 where more of the inside than spots and writing take is far darker than the
+   * paper: a sheet does not enclose the desk.
+   */
+  private double lightInside(Quad quad) {
+    double[] light = new double[GRID * GRID];
+    for (int i = 0; i < GRID; i++) {
+      for (int j = 0; j < GRID; j++) {
+        double[] p = quad.at((i + 0.5) / GRID, (j + 0.5) / GRID);
+        double[] c = colour(p[0], p[1]);
+        light[i * GRID + j] = Math.max(c[0], Math.max(c[1], c[2]));
+      }
+    }
+    double[] sorted = light.clone();
+    Arrays.sort(sorted);
+    double paper = sorted[sorted.length * 3 / 4];
+    int dark = 0;
+    for (double l : light) {
+      dark += l < DARK * paper ? 1 : 0;
+    }
+    double share = dark / (double) light.length;
+    return Math.max(0.05, 1 - 4 * Math.max(0, share - SPOTS_SHARE));
   }
 
   private static double median(double[] values) {

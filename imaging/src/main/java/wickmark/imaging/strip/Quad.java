@@ -82,6 +82,11 @@ record Quad(double[] x, double[] y) {
     return inside / (double) (n * n);
   }
 
+  /** The place at parts u along and v down of the figure. */
+  double[] at(double u, double v) {
+    return new double[] {bilinear(x, u, v), bilinear(y, u, v)};
+  }
+
   private static double bilinear(double[] c, double u, double v) {
     return (1 - v) * ((1 - u) * c[0] + u * c[1]) + v * ((1 - u) * c[3] + u * c[2]);
   }
