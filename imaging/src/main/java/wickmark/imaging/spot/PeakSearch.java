@@ -192,7 +192,7 @@ final class PeakSearch {
       PeakFit more = PeakFit.of(profile, start);
       if (more.loss() < 0.8 * fit.loss() - 40 && (best == null || more.loss() < best.loss())) {
         PeakFit kept = pruned(more);
-        best = kept.shapes().size() > fit.shapes().size() ? kept : best;
+        best = kept.loss() < 0.8 * fit.loss() - 40 ? kept : best;
       }
     }
     return best;
