@@ -67,19 +67,21 @@ public final class StripReader {
     if (chosen.layout().front() == null || chosen.layout().front().certainty() < 0.15) {
       return StripRefusals.noFront();
     }
-    StripFrame frame =
+    StripFrame plane =
         StripFrame.around(
             chosen.plane().view(), chosen.corners(), chosen.unitsPerMm() / CELLS_PER_MM);
+    StripFrame frame =
+        chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
     StraightStrip strip = StraightStrip.of(photo, frame, chosen.shape());
     DensityMap map = DensityMap.of(strip, CELLS_PER_MM);
     FittedLine baseline =
         SaidPlaces.on(chosen.shape(), request.lines().baseline())
             .map(said -> SaidPlaces.line(said, frame, CELLS_PER_MM))
-            .orElseGet(() -> LineRefiner.refine(map, chosen.layout().baseline()));
+            .orElseGet(() -> LineRefiner.refine(map, chosen.layout().baseline().in(plane, frame)));
     FittedLine front =
         SaidPlaces.on(chosen.shape(), request.lines().front())
             .map(said -> SaidPlaces.line(said, frame, CELLS_PER_MM))
-            .orElseGet(() -> LineRefiner.refine(map, chosen.layout().front()));
+            .orElseGet(() -> LineRefiner.refine(map, chosen.layout().front().in(plane, frame)));
     DyeMap dye = DyeMap.of(map, baseline, front);
     LanePlaces places = new LanePlaces(request, chosen.shape(), frame);
     List<LaneTrack> lanes =
