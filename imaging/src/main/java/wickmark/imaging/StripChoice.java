@@ -33,6 +33,9 @@ final class StripChoice {
   /** Weight of the outline's score (0 to 1) against the content's. */
   private static final double OUTLINE_WEIGHT = 4;
 
+  /** Weight against an outline that a ruler runs through: it holds the ruler or is one. */
+  private static final double RULER_WEIGHT = 5;
+
   private StripChoice() {}
 
   /**
@@ -80,13 +83,13 @@ final class StripChoice {
     }
   }
 
-  private static PaperShape shape(StripOutline outline, List<PhotoArea> ignored) {
+  private static PaperShape shape(StripOutline outline, List<List<PhotoPoint>> ignored) {
     List<PhotoPoint> around = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       around.add(outline.corners().get(i));
       around.addAll(outline.sides().get(i));
     }
-    return new PaperShape(around, ignored.stream().map(PhotoArea::corners).toList());
+    return new PaperShape(around, ignored);
   }
 
   /** Weighs the outlines; best first. */
@@ -110,15 +113,23 @@ final class StripChoice {
 
   private static Candidate candidate(
       Photo photo, ReadingRequest request, StripOutline outline, List<RulerEdge> edges) {
-    PaperShape shape = shape(outline, request.strip().ignoredAreas());
-    List<RulerEdge> beside = outside(edges, shape);
+    List<List<PhotoPoint>> ignored =
+        new ArrayList<>(
+            request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
+    PaperShape whole = shape(outline, ignored);
+    List<RulerEdge> beside = outside(edges, whole);
+    ignored.addAll(RulerCover.of(outline.corners(), whole, beside));
+    PaperShape shape = shape(outline, ignored);
     PlaneScale plane =
         request.scale().orElse(null) instanceof SaidScale.Dpi said
             ? PlaneScale.ofDpi(photo, outline, beside, said.dpi())
             : PlaneScale.of(photo, outline, beside);
     Candidate bare = new Candidate(outline, shape, plane, new Layout(0, null, null, 0, 0, 0), 0, 0);
     Layout layout = layout(photo, request, bare);
-    double total = OUTLINE_WEIGHT * outline.score() + layout.score();
+    double total =
+        OUTLINE_WEIGHT * outline.score()
+            + layout.score()
+            - RULER_WEIGHT * RulerCover.shareInside(whole, edges);
     Candidate found = new Candidate(outline, shape, plane, layout, total, 0);
     return request
         .scale()

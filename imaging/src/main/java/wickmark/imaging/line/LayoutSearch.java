@@ -12,6 +12,12 @@ import wickmark.imaging.paper.DensityMap;
  * baseline and marks on it, and how far from the ends people draw them.
  */
 public final class LayoutSearch {
+  /** What it costs to see no front: strips without one are rare, a remark at it is not. */
+  private static final double NO_FRONT = 0.7;
+
+  /** What names below the lanes are worth. */
+  private static final double NAMES = 2.5;
+
   private final List<Hypothesis> all = new ArrayList<>();
 
   private record Hypothesis(
@@ -42,11 +48,19 @@ public final class LayoutSearch {
     List<CrossLine> lines = CrossLineFinder.find(map);
     StripContent content = StripContent.of(map);
     for (CrossLine baseline : baselines(lines, map, turns)) {
-      for (CrossLine front : fronts(lines, map, turns)) {
-        for (int down = -1; down <= 1; down += 2) {
-          int quarterTurns = down > 0 ? turns : turns + 2;
+      for (int down = -1; down <= 1; down += 2) {
+        int quarterTurns = down > 0 ? turns : turns + 2;
+        List<@Nullable CrossLine> fronts = fronts(lines, map, turns);
+        double farNames = 0;
+        for (CrossLine front : fronts) {
+          if (front != null && possible(map, baseline, front, down)) {
+            farNames = Math.max(farNames, content.namesUnderLanes(front, -down));
+          }
+        }
+        for (CrossLine front : fronts) {
           if (said.turns().contains(quarterTurns) && possible(map, baseline, front, down)) {
-            double score = score(map, content, baseline, front, down);
+            // Names at the other end speak against this end, whichever line there is the front.
+            double score = score(map, content, baseline, front, down) - NAMES * farNames;
             all.add(new Hypothesis(quarterTurns, baseline, front, score));
           }
         }
@@ -104,10 +118,11 @@ public final class LayoutSearch {
     // Common practice: the baseline lies 1 to 3 cm above the lower edge of a strip of 10 to 15 cm.
     double margin = StrictMath.log(Math.max(0.01, below / height) / 0.16) / 0.8;
     score -= 0.5 * margin * margin;
-    score += 1.5 * content.writingBalance(baseline, down);
+    score += 0.7 * content.writingBalance(baseline, down);
+    score += NAMES * content.namesUnderLanes(baseline, down);
     score += 1.0 * content.marksOn(baseline, down);
     if (front == null) {
-      return score - 6 * content.dyeShareBeyond(baseline, -down);
+      return score - NO_FRONT - 6 * content.dyeShareBeyond(baseline, -down);
     }
     double run = Math.abs(front.level() - baseline.level()) / height;
     score += frontEvidence(front);

@@ -13,8 +13,8 @@ final class StripContent {
   /** Grey density that no paper has, even in shadow. */
   private static final float DARK = 0.45f;
 
-  /** Least grey density that counts as pencil. */
-  private static final float INK = 0.045f;
+  /** Least grey density over its surroundings that counts as pencil, whatever the noise. */
+  private static final double INK = 0.02;
 
   private final DensityMap map;
   private final Raster dye;
@@ -39,6 +39,8 @@ final class StripContent {
     Raster chroma = Smoothing.gaussian(map.chroma(), 0.6 * mm);
     double level = median(chroma, map.paper());
     Raster neutral = Smoothing.gaussian(map.neutral(), 0.12 * mm);
+    Raster around = Smoothing.gaussian(map.neutral(), 1.3 * mm);
+    double strokes = strokeLevel(neutral, around, map.paper());
     Raster dye = new Raster(map.width(), map.height());
     Raster ink = new Raster(map.width(), map.height());
     for (int i = 0; i < dye.cells().length; i++) {
@@ -47,9 +49,22 @@ final class StripContent {
       }
       float c = (float) (chroma.cells()[i] - level);
       dye.cells()[i] = c > DYE ? c : 0;
-      ink.cells()[i] = neutral.cells()[i] > INK && neutral.cells()[i] > c ? 1 : 0;
+      float stroke = neutral.cells()[i] - around.cells()[i];
+      ink.cells()[i] = stroke > strokes && neutral.cells()[i] > 0.7f * c ? 1 : 0;
     }
     return new StripContent(map, dye, ink, neutral);
+  }
+
+  /** Density over the surroundings that paper texture alone hardly reaches. */
+  private static double strokeLevel(Raster neutral, Raster around, Raster paper) {
+    double[] v = new double[neutral.cells().length / 5 + 1];
+    int n = 0;
+    for (int i = 0; i < neutral.cells().length; i += 5) {
+      if (paper.cells()[i] > 0) {
+        v[n++] = Math.abs(neutral.cells()[i] - around.cells()[i]);
+      }
+    }
+    return Math.max(INK, n == 0 ? INK : 4.5 * 1.4826 * Selection.median(v, n));
   }
 
   private static double median(Raster in, Raster paper) {
@@ -109,6 +124,83 @@ final class StripContent {
     return (below - above) / (below + above + 2);
   }
 
+  /**
+   * How well the writing beyond a line goes with the stain between the lines, 0 to 1: lanes' names
+   * stand below their lanes, a remark at the front stands anywhere.
+   *
+   * @param outwards the direction away from the other line: 1 towards the map's last row
+   */
+  double namesUnderLanes(CrossLine line, int outwards) {
+    int bins = line.x().length;
+    boolean[] stained = stainedBins(line, outwards);
+    boolean[] written = writtenBins(line, outwards);
+    int lanes = 0;
+    int named = 0;
+    for (int b = 0; b < bins; b++) {
+      boolean first = stained[b] && (b == 0 || !stained[b - 1]);
+      if (!first) {
+        continue;
+      }
+      int to = b;
+      while (to + 1 < bins && stained[to + 1]) {
+        to++;
+      }
+      lanes++;
+      named += any(written, b - 1, to + 1) ? 1 : 0;
+    }
+    int ink = 0;
+    int placed = 0;
+    for (int b = 0; b < bins; b++) {
+      ink += written[b] ? 1 : 0;
+      placed += written[b] && any(stained, b - 2, b + 2) ? 1 : 0;
+    }
+    return lanes == 0 || ink == 0 ? 0 : 0.75 * named / lanes + 0.25 * placed / ink;
+  }
+
+  private static boolean any(boolean[] flags, int from, int to) {
+    for (int b = Math.max(0, from); b <= Math.min(flags.length - 1, to); b++) {
+      if (flags[b]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Bins across with dye on the inner side of a line. */
+  private boolean[] stainedBins(CrossLine line, int outwards) {
+    int bins = line.x().length;
+    double[] amount = new double[bins];
+    double margin = 3 * map.cellsPerMm();
+    for (int x = 0; x < map.width(); x++) {
+      double at = line.at(x + 0.5) - outwards * margin;
+      int b = Math.min(bins - 1, x * bins / map.width());
+      for (int y = 0; y < map.height(); y++) {
+        if ((at - y) * outwards > 0) {
+          amount[b] += dye.at(x, y);
+        }
+      }
+    }
+    double[] sorted = amount.clone();
+    java.util.Arrays.sort(sorted);
+    // A twentieth of a strong lane: the rim of a spot, but no paper stain.
+    double enough = Math.max(0.05 * sorted[(int) (0.9 * (bins - 1))], 0.2 * map.cellsPerMm());
+    boolean[] stained = new boolean[bins];
+    for (int b = 0; b < bins; b++) {
+      stained[b] = amount[b] > enough;
+    }
+    return stained;
+  }
+
+  private boolean[] writtenBins(CrossLine line, int outwards) {
+    double mm = map.cellsPerMm();
+    double[] amount = inkAmounts(line, 1.3, 11, outwards);
+    boolean[] written = new boolean[amount.length];
+    for (int b = 0; b < amount.length; b++) {
+      written[b] = amount[b] > 0.4 * mm;
+    }
+    return written;
+  }
+
   /** Short marks, dots and left-over dye that start on the line, 0 to 1. */
   double marksOn(CrossLine line, int down) {
     double up = placesWithInk(line, 0.7, 2.2, -down);
@@ -116,6 +208,15 @@ final class StripContent {
   }
 
   private double placesWithInk(CrossLine line, double fromMm, double toMm, int direction) {
+    int places = 0;
+    for (double a : inkAmounts(line, fromMm, toMm, direction)) {
+      places += a > 0.4 * map.cellsPerMm() ? 1 : 0;
+    }
+    return places;
+  }
+
+  /** Cells of ink in a band beside a line, for each bin across. */
+  private double[] inkAmounts(CrossLine line, double fromMm, double toMm, int direction) {
     double mm = map.cellsPerMm();
     int bins = line.x().length;
     double[] amount = new double[bins];
@@ -129,10 +230,6 @@ final class StripContent {
         }
       }
     }
-    int places = 0;
-    for (double a : amount) {
-      places += a > 0.4 * mm ? 1 : 0;
-    }
-    return places;
+    return amount;
   }
 }
