@@ -53,7 +53,9 @@ public final class LayoutSearch {
         List<@Nullable CrossLine> fronts = fronts(lines, map, turns);
         double farNames = 0;
         for (CrossLine front : fronts) {
-          if (front != null && possible(map, baseline, front, down)) {
+          if (front != null
+              && possible(map, baseline, front, down)
+              && content.dyeShareBeyond(front, down) < 0.1) {
             farNames = Math.max(farNames, content.namesUnderLanes(front, -down));
           }
         }
