@@ -73,8 +73,7 @@ public final class StripReader {
     StripFrame plane =
         StripFrame.around(
             chosen.plane().view(), chosen.corners(), chosen.unitsPerMm() / CELLS_PER_MM);
-    StripFrame frame =
-        chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
+    StripFrame frame = chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
     StraightStrip strip = StraightStrip.of(photo, frame, chosen.shape());
     DensityMap map = DensityMap.of(strip, CELLS_PER_MM);
     FittedLine baseline =
