@@ -45,6 +45,7 @@ public final class Wickmark implements Runnable {
             .addSubcommand(new MeasureCommand(measuring))
             .addSubcommand(new CheckCommand())
             .addSubcommand(new ReproduceCommand(measuring))
+            .addSubcommand(new PoolCommand())
             .addSubcommand(new ExampleCommand());
     // A file may be called "@strip.jpg".
     line.setExpandAtFiles(false);

@@ -3,10 +3,12 @@ package wickmark.cli.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wickmark.cli.plot.Axis;
 import wickmark.core.check.HandCheckReport;
 import wickmark.core.check.Mark;
 import wickmark.core.check.ReaderReport;
 import wickmark.core.statistics.LimitsOfAgreement;
+import wickmark.core.uncertainty.Decimals;
 
 /**
  * Hand minus machine against the mean of both, over the distances that no slip explains, with the
@@ -93,7 +95,7 @@ record AgreementPlot(
     return new Level(
         up.place(limit.value()),
         up.place(limit.confidence().high()),
-        wickmark.core.uncertainty.Decimals.text(bottom - top, 1),
+        Decimals.text(bottom - top, 1),
         name + " " + CheckWords.signed(limit.value(), 2),
         name.equals("mean") ? "mean" : "limit");
   }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wickmark.cli.plot.Axis;
 import wickmark.core.check.ClassReport;
 import wickmark.core.uncertainty.Decimals;
 

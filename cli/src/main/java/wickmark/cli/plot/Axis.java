@@ -1,4 +1,4 @@
-package wickmark.cli.check;
+package wickmark.cli.plot;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,34 +10,32 @@ import wickmark.core.uncertainty.Decimals;
  * @param low value at {@code start}
  * @param high value at {@code end}
  */
-record Axis(double low, double high, double start, double end) {
+public record Axis(double low, double high, double start, double end) {
   private static final int MOST_TICKS = 9;
 
   /** A mark on the axis. */
-  record Tick(String at, String text) {}
+  public record Tick(String at, String text) {}
 
   /** Returns an axis that holds all values with some room beyond them. */
-  static Axis around(List<Double> values, double start, double end) {
+  public static Axis around(List<Double> values, double start, double end) {
     double least = values.stream().mapToDouble(v -> v).min().orElse(0);
     double most = values.stream().mapToDouble(v -> v).max().orElse(0);
     double room = Math.max(0.06 * (most - least), 0.05);
     return new Axis(least - room, most + room, start, end);
   }
 
-  double at(double value) {
+  /** Returns where a value lies. */
+  public double at(double value) {
     return start + (value - low) / (high - low) * (end - start);
   }
 
-  String place(double value) {
+  /** Returns where a value lies, as the text of an attribute. */
+  public String place(double value) {
     return Decimals.text(at(value), 1);
   }
 
-  boolean holds(double value) {
-    return value >= low && value <= high;
-  }
-
   /** Marks at a step of 1, 2 or 5 times a power of ten. */
-  List<Tick> ticks() {
+  public List<Tick> ticks() {
     double step = 0.001;
     int[] factors = {2, 5, 10};
     double base = step;
