@@ -84,8 +84,7 @@ class PoolCommandTest {
     assertThat(records.resolve("pool.csv")).doesNotExist();
     record("two", "0.74");
     assertThat(run("pool", records, "--out", out).exitCode()).isEqualTo(ExitCode.BAD_USAGE);
-    assertThat(run("pool", records, "--out", out, "--replace").exitCode())
-        .isEqualTo(ExitCode.DONE);
+    assertThat(run("pool", records, "--out", out, "--replace").exitCode()).isEqualTo(ExitCode.DONE);
   }
 
   @Test
