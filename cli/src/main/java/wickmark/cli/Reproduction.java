@@ -1,8 +1,5 @@
 package wickmark.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -13,8 +10,7 @@ import wickmark.cli.measuring.RequestSettings;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.photo.UnreadablePictureException;
-import wickmark.cli.record.RecordFolder;
-import wickmark.cli.record.RecordJson;
+import wickmark.cli.record.RecordFile;
 import wickmark.cli.record.UnreadableRecordException;
 import wickmark.cli.reproduce.Difference;
 import wickmark.cli.reproduce.PictureSearch;
@@ -24,8 +20,6 @@ import wickmark.imaging.ReadingRequest;
 
 /** Measures a record's picture again and compares. */
 final class Reproduction {
-  private static final long LARGEST_RECORD_BYTES = 64L << 20;
-
   private final StripMeasuring measuring;
   private final PictureSearch search;
 
@@ -42,10 +36,10 @@ final class Reproduction {
   record Answer(String record, int exitCode, List<Difference> differences, String message) {}
 
   Answer of(Path named) {
-    Path file = Files.isDirectory(named) ? named.resolve(RecordFolder.RECORD) : named;
+    Path file = RecordFile.of(named);
     String shown = named.toString();
     try {
-      RunRecord recorded = RecordJson.read(text(file, shown), shown);
+      RunRecord recorded = RecordFile.read(named);
       @Nullable Path parent = file.toAbsolutePath().getParent();
       Optional<Path> picture =
           search.find(
@@ -104,22 +98,6 @@ final class Reproduction {
       sum += Math.abs(a.get(i).get(1) - b.get(i).get(1));
     }
     return sum;
-  }
-
-  private static String text(Path file, String shown) throws UnreadableRecordException {
-    try {
-      if (Files.isRegularFile(file) && Files.size(file) > LARGEST_RECORD_BYTES) {
-        throw new UnreadableRecordException(shown, "it is too large for a record.");
-      }
-      if (Files.exists(file) && !Files.isRegularFile(file)) {
-        throw new UnreadableRecordException(shown, "it is no ordinary file.");
-      }
-      return Files.readString(file);
-    } catch (NoSuchFileException e) {
-      throw new UnreadableRecordException(shown, "there is no record.");
-    } catch (IOException e) {
-      throw new UnreadableRecordException(shown, "it is no text in UTF-8, or not to be read.");
-    }
   }
 
   private static Answer failed(String record, int exitCode, String reason) {

@@ -43,7 +43,9 @@ public final class Wickmark implements Runnable {
     CommandLine line =
         new CommandLine(new Wickmark())
             .addSubcommand(new MeasureCommand(measuring))
+            .addSubcommand(new CheckCommand())
             .addSubcommand(new ReproduceCommand(measuring))
+            .addSubcommand(new PoolCommand())
             .addSubcommand(new ExampleCommand());
     // A file may be called "@strip.jpg".
     line.setExpandAtFiles(false);

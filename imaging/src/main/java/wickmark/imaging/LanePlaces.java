@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import wickmark.imaging.lane.LaneTrack;
@@ -50,7 +51,9 @@ final class LanePlaces {
     if (names.isEmpty() || !columns.keySet().containsAll(names)) {
       return Optional.empty();
     }
-    return Optional.of(bounded(names.stream().map(n -> track(columns.get(n))).toList()));
+    return Optional.of(
+        bounded(
+            names.stream().map(n -> track(Objects.requireNonNull(columns.get(n), n))).toList()));
   }
 
   /** The lanes found, with those moved whose origin is said. */

@@ -199,8 +199,7 @@ record PlaneScale(
           doubts);
     }
     double mmPerMark = edges.get(0).millimetresPerMark();
-    double mmPerUnit =
-        millimetresPerUnit(fit.view(), divisions.get(0), mmPerMark) + FACE_HEIGHT_MM;
+    double mmPerUnit = millimetresPerUnit(fit.view(), divisions.get(0), mmPerMark) + FACE_HEIGHT_MM;
     if (edges.size() > 1) {
       compare(fit.view(), edges, mmPerUnit, doubts);
     }

@@ -114,8 +114,7 @@ final class StripChoice {
   private static Candidate candidate(
       Photo photo, ReadingRequest request, StripOutline outline, List<RulerEdge> edges) {
     List<List<PhotoPoint>> ignored =
-        new ArrayList<>(
-            request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
+        new ArrayList<>(request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
     PaperShape whole = shape(outline, ignored);
     List<RulerEdge> beside = outside(edges, whole);
     ignored.addAll(RulerCover.of(outline.corners(), whole, beside));

@@ -5,6 +5,7 @@ import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneFinder;
 import wickmark.imaging.lane.LaneTrack;
 import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LineRefiner;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.photo.Photo;
@@ -61,27 +62,28 @@ public final class StripReader {
 
   private static StripOutcome read(
       Photo photo, ReadingRequest request, StripChoice.Candidate chosen) {
-    if (chosen.layout().baseline() == null || chosen.layout().baseline().certainty() < 0.3) {
+    Layout.LinePath baselinePath = chosen.layout().baseline();
+    if (baselinePath == null || baselinePath.certainty() < 0.3) {
       return StripRefusals.noBaseline(request);
     }
-    if (chosen.layout().front() == null || chosen.layout().front().certainty() < 0.15) {
+    Layout.LinePath frontPath = chosen.layout().front();
+    if (frontPath == null || frontPath.certainty() < 0.15) {
       return StripRefusals.noFront();
     }
     StripFrame plane =
         StripFrame.around(
             chosen.plane().view(), chosen.corners(), chosen.unitsPerMm() / CELLS_PER_MM);
-    StripFrame frame =
-        chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
+    StripFrame frame = chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
     StraightStrip strip = StraightStrip.of(photo, frame, chosen.shape());
     DensityMap map = DensityMap.of(strip, CELLS_PER_MM);
     FittedLine baseline =
         SaidPlaces.on(chosen.shape(), request.lines().baseline())
             .map(said -> SaidPlaces.line(said, frame, CELLS_PER_MM))
-            .orElseGet(() -> LineRefiner.refine(map, chosen.layout().baseline().in(plane, frame)));
+            .orElseGet(() -> LineRefiner.refine(map, baselinePath.in(plane, frame)));
     FittedLine front =
         SaidPlaces.on(chosen.shape(), request.lines().front())
             .map(said -> SaidPlaces.line(said, frame, CELLS_PER_MM))
-            .orElseGet(() -> LineRefiner.refine(map, chosen.layout().front().in(plane, frame)));
+            .orElseGet(() -> LineRefiner.refine(map, frontPath.in(plane, frame)));
     DyeMap dye = DyeMap.of(map, baseline, front);
     LanePlaces places = new LanePlaces(request, chosen.shape(), frame);
     List<LaneTrack> lanes =

@@ -57,10 +57,10 @@ public final class SpotsCsv {
 
   private static List<String> row(RunRecord.Lane lane, RunRecord.Spot spot) {
     return List.of(
-        cell(lane.name()),
-        cell(lane.role()),
+        CsvCell.text(lane.name()),
+        CsvCell.text(lane.role()),
         String.valueOf(spot.number()),
-        cell(spot.colour()),
+        CsvCell.text(spot.colour()),
         number(lane.frontDistanceMm(), 2),
         doubled(lane.frontDistanceUncertaintyMm(), 2),
         number(spot.distanceMm(), 2),
@@ -75,7 +75,7 @@ public final class SpotsCsv {
         number(spot.lab().get(0), 1),
         number(spot.lab().get(1), 1),
         number(spot.lab().get(2), 1),
-        cell(String.join(" ", spot.flags())));
+        CsvCell.text(String.join(" ", spot.flags())));
   }
 
   private static String number(@Nullable Double value, int decimals) {
@@ -84,11 +84,5 @@ public final class SpotsCsv {
 
   private static String doubled(@Nullable Double value, int decimals) {
     return value == null ? "" : Decimals.text(2 * value, decimals);
-  }
-
-  /** A spreadsheet would run a cell that begins like a formula; the apostrophe makes it text. */
-  static String cell(String text) {
-    boolean formula = !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0;
-    return formula ? "'" + text : text;
   }
 }

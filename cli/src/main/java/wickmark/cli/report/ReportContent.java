@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import wickmark.cli.table.ResultText;
 import wickmark.core.record.RunRecord;
-import wickmark.core.uncertainty.Decimals;
 
 /** Everything the report's template prints, worked out to the last digit. */
 record ReportContent(
@@ -18,7 +18,7 @@ record ReportContent(
     Sketch strip,
     List<LaneRows> lanes,
     List<Answer> unknowns,
-    List<Budget> budgets,
+    BudgetTable budget,
     List<Fact> facts,
     List<Fact> settings) {
 
@@ -38,12 +38,6 @@ record ReportContent(
   /** What explains one unknown. */
   record Answer(String lane, List<String> sentences) {}
 
-  /** Where the uncertainty of one spot's Rf comes from. */
-  record Budget(String spot, String rf, List<BudgetRow> rows) {}
-
-  /** One source of uncertainty. */
-  record BudgetRow(String source, String contribution, String share) {}
-
   /** A name and a value. */
   record Fact(String name, String value) {}
 
@@ -60,7 +54,7 @@ record ReportContent(
         record.unknowns().stream()
             .map(unknown -> new Answer(unknown.lane(), ResultText.answers(unknown)))
             .toList(),
-        budgets(record),
+        BudgetTable.of(record),
         facts(record),
         settings(record.settings()));
   }
@@ -85,27 +79,6 @@ record ReportContent(
             .toList());
   }
 
-  private static List<Budget> budgets(RunRecord record) {
-    List<Budget> budgets = new ArrayList<>();
-    for (RunRecord.Lane lane : record.lanes()) {
-      for (RunRecord.Spot spot : lane.spots()) {
-        budgets.add(
-            new Budget(
-                "lane " + lane.name() + ", spot " + spot.number(),
-                ResultText.rf(spot),
-                spot.budget().stream()
-                    .map(
-                        line ->
-                            new BudgetRow(
-                                line.source(),
-                                Decimals.text(line.rfUncertainty(), 4),
-                                Decimals.text(100 * line.share(), 0) + " %"))
-                    .toList()));
-      }
-    }
-    return budgets;
-  }
-
   private static List<Fact> facts(RunRecord record) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Picture", record.photo().file()));
@@ -120,12 +93,18 @@ record ReportContent(
 
   private static List<Fact> settings(Map<String, Object> settings) {
     return settings.entrySet().stream()
-        .map(setting -> new Fact(words(setting.getKey()), String.valueOf(setting.getValue())))
+        .map(setting -> new Fact(words(setting.getKey()), value(setting.getValue())))
         .toList();
   }
 
   /** From "stripWidth" to "strip width". */
   private static String words(String name) {
     return name.replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+  }
+
+  private static String value(Object value) {
+    return value instanceof List<?> list
+        ? list.stream().map(String::valueOf).collect(Collectors.joining(", "))
+        : String.valueOf(value);
   }
 }

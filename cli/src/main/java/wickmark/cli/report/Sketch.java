@@ -38,7 +38,7 @@ record Sketch(
   /** A lane from its origin to the front, with its name. */
   record LaneLine(String points, Label label) {}
 
-  /** A spot's outline, centre and number. */
+  /** A spot's outline as the data of a path, its centre and its number. */
   record SpotMark(String outline, String x, String y, Label label) {}
 
   /** A mark of the millimetre scale. */

@@ -113,7 +113,7 @@ final class SketchDrawing {
     double right =
         spot.outlinePx().stream().mapToDouble(p -> projection.of(p)[0]).max().orElse(centre[0]);
     return new Sketch.SpotMark(
-        points(spot.outlinePx()),
+        SmoothOutline.through(spot.outlinePx().stream().map(projection::of).toList()),
         number(centre[0]),
         number(centre[1]),
         label(right + 0.6 * letter, centre[1], String.valueOf(spot.number())));
@@ -140,7 +140,7 @@ final class SketchDrawing {
               number(width),
               number(width + length),
               number(zero - mm * pixelsPerMm),
-              mm % 10 == 0 ? String.valueOf(mm) : ""));
+              mm % 10 == 0 && zero - mm * pixelsPerMm > letter / 2 ? String.valueOf(mm) : ""));
     }
     return ticks;
   }

@@ -62,7 +62,8 @@ class ReportPageTest {
         .contains("0.720 ± 0.004")
         .contains("X is consistent with A and B.")
         .contains("a mixture of at least 2")
-        .contains("place of the front");
+        .contains("Place of the front")
+        .contains("0.0015<span class=\"share\">51 %</span>");
   }
 
   /**

@@ -1,0 +1,81 @@
+package wickmark.cli.report;
+
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.template.Configuration;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A page from a template. The engine escapes every text; every page shares one style sheet, whose
+ * hash the page's own security policy names.
+ */
+public final class PageTemplate {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+  private static final String STYLE = resource("report.css");
+
+  private PageTemplate() {}
+
+  /**
+   * Returns the page's text.
+   *
+   * @param home class beside which the template lies
+   * @param content a record or map with what the template prints
+   */
+  public static String filled(Class<?> home, String template, Object content) {
+    Map<String, Object> model = MAPPER.convertValue(content, new TypeReference<>() {});
+    model.put("style", STYLE);
+    model.put("styleHash", sha256(STYLE));
+    StringWriter page = new StringWriter();
+    try {
+      templates(home).getTemplate(template).process(model, page);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (TemplateException e) {
+      throw new IllegalStateException("a page's template and content do not fit", e);
+    }
+    return page.toString();
+  }
+
+  private static Configuration templates(Class<?> home) {
+    Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+    configuration.setClassForTemplateLoading(home, "");
+    configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
+    configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+    configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+    configuration.setLogTemplateExceptions(false);
+    configuration.setLocale(Locale.ROOT);
+    configuration.setNumberFormat("computer");
+    return configuration;
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = PageTemplate.class.getResourceAsStream(name)) {
+      return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String sha256(String text) {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "sha256-" + Base64.getEncoder().encodeToString(hash);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

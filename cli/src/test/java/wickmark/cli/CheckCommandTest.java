@@ -1,0 +1,192 @@
+package wickmark.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wickmark.cli.measuring.SampleStrip;
+import wickmark.cli.record.RecordJson;
+import wickmark.core.record.RunRecord;
+
+class CheckCommandTest {
+  @TempDir Path folder;
+
+  private final RunRecord record = RecordJson.rounded(SampleStrip.record("A", "B", "X"));
+
+  private Path recordFile;
+
+  @BeforeEach
+  void writeTheRecord() throws IOException {
+    Path home = Files.createDirectory(folder.resolve("strip"));
+    recordFile = Files.writeString(home.resolve("record.json"), RecordJson.text(record));
+  }
+
+  private CommandLineRun run(Object... arguments) {
+    return CommandLineRun.of(SampleStrip.measuring(), arguments);
+  }
+
+  private Path hand(String name, String... lines) throws IOException {
+    return Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
+  }
+
+  /** The machine's own values in the words of a hand reading. */
+  private String[] rightReadings() {
+    StringBuilder lines = new StringBuilder("lane,spot,distance_mm,front_mm,reader");
+    for (RunRecord.Lane lane : record.lanes()) {
+      for (RunRecord.Spot spot : lane.spots()) {
+        lines
+            .append('\n')
+            .append(lane.name())
+            .append(',')
+            .append(spot.number())
+            .append(',')
+            .append(spot.middleMm())
+            .append(',')
+            .append(lane.frontDistanceMm())
+            .append(",p1");
+      }
+    }
+    return lines.toString().split("\n");
+  }
+
+  @Test
+  void readingsThatAgreeAreExit0() throws IOException {
+    CommandLineRun run = run("check", recordFile.getParent(), hand("hand.csv", rightReadings()));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.DONE);
+    assertThat(run.out()).contains("1 reader").contains(" 0 differ");
+    assertThat(folder.resolve("strip/check.csv")).isNotEmptyFile();
+    assertThat(folder.resolve("strip/check.html")).isNotEmptyFile();
+    assertThat(folder.resolve("strip/feedback.html")).isNotEmptyFile();
+  }
+
+  @Test
+  void aReadingInCentimetresIsExit5AndSaid() throws IOException {
+    String[] lines = rightReadings();
+    lines[1] = lines[1].replaceFirst("^(\\w+,\\d+),[0-9.]+", "$1,5.4");
+
+    CommandLineRun run = run("check", recordFile, hand("hand.csv", lines));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.CHECK_FAILED);
+    assertThat(run.out()).contains("centimetres").contains("To p1:");
+  }
+
+  @Test
+  void whatCannotBeReadIsNamedWithFileAndLineAndTheRestIsChecked() throws IOException {
+    CommandLineRun run =
+        run(
+            "check",
+            recordFile,
+            hand("hand.csv", "lane,spot,distance_mm", "Q,1,5", "a,1,54,5,9", "x,1,zz"));
+
+    assertThat(run.err())
+        .contains("hand.csv line 2: there is no lane \"Q\"")
+        .contains("hand.csv line 3: this row has more cells")
+        .contains("hand.csv line 4: distance: \"zz\" is not a number");
+    assertThat(run.exitCode()).isEqualTo(ExitCode.UNREADABLE);
+  }
+
+  @Test
+  void aFileThatIsNoTableIsExit3AndTheOthersAreChecked() throws IOException {
+    Path workbook = Files.write(folder.resolve("p2.csv"), new byte[] {'P', 'K', 3, 4});
+
+    CommandLineRun run = run("check", recordFile, hand("p1.csv", rightReadings()), workbook);
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.UNREADABLE);
+    assertThat(run.err()).contains("p2.csv cannot be read").contains("save it as CSV");
+    assertThat(run.out()).contains("p1");
+  }
+
+  @Test
+  void ofSeveralFilesWithoutReadersEachIsOneReaders() throws IOException {
+    CommandLineRun run =
+        run(
+            "check",
+            recordFile,
+            hand("kim.csv", "lane,spot,rf", "A,1,0.9"),
+            hand("lee.csv", "lane,spot,rf", "A,1,0.9"));
+
+    assertThat(run.out()).contains("2 readers").contains("kim").contains("lee");
+  }
+
+  @Test
+  void otherResultsAreNotOverwrittenUnlessAskedTo() throws IOException {
+    Path hand = hand("hand.csv", rightReadings());
+    Files.writeString(folder.resolve("strip/check.csv"), "mine");
+
+    assertThat(run("check", recordFile, hand).exitCode()).isEqualTo(ExitCode.BAD_USAGE);
+    assertThat(folder.resolve("strip/check.csv")).hasContent("mine");
+    assertThat(run("check", recordFile, hand, "--replace").exitCode()).isEqualTo(ExitCode.DONE);
+    assertThat(run("check", recordFile, hand).exitCode()).isEqualTo(ExitCode.DONE);
+  }
+
+  @Test
+  void hostileReadersStayText() throws IOException {
+    Path hand =
+        hand(
+            "hand.csv",
+            "lane,spot,distance_mm,reader",
+            "A,1,5,=cmd|'/c calc'!A1",
+            "A,1,5,<script>alert(1)</script>");
+
+    run("check", recordFile, hand, "--out", folder.resolve("out"));
+
+    assertThat(Files.readString(folder.resolve("out/check.csv")))
+        .contains("'=cmd|")
+        .doesNotContainPattern("(?m)^=");
+    assertThat(Files.readString(folder.resolve("out/check.html"))).doesNotContain("<script");
+    assertThat(Files.readString(folder.resolve("out/feedback.html"))).doesNotContain("<script");
+  }
+
+  @Test
+  void jsonTakesTheTablesPlace() throws Exception {
+    CommandLineRun run = run("check", recordFile, hand("hand.csv", rightReadings()), "--json");
+
+    JsonNode json = new ObjectMapper().readTree(run.out());
+    assertThat(json.path("allRight").asBoolean()).isTrue();
+    assertThat(json.path("readers").get(0).path("reader").asText()).isEqualTo("p1");
+    assertThat(json.path("readers").get(0).path("values")).isNotEmpty();
+  }
+
+  @Test
+  void aCoarserRulerForgivesMore() throws IOException {
+    Path hand = hand("hand.csv", "lane,spot,distance_mm", "A,1," + (middleOfA() + 2));
+
+    assertThat(run("check", recordFile, hand).exitCode()).isEqualTo(ExitCode.CHECK_FAILED);
+    assertThat(run("check", recordFile, hand, "--replace", "--ruler-division", "5").exitCode())
+        .isEqualTo(ExitCode.DONE);
+    assertThat(run("check", recordFile, hand, "--ruler-division", "0").exitCode())
+        .isEqualTo(ExitCode.BAD_USAGE);
+  }
+
+  private double middleOfA() {
+    Double middle = record.lanes().get(0).spots().get(0).middleMm();
+    return middle == null ? Double.NaN : middle;
+  }
+
+  @Test
+  void aRecordWithoutMillimetresIsExit4() throws IOException {
+    String text =
+        Files.readString(recordFile, StandardCharsets.UTF_8)
+            .replaceAll("\"frontDistanceMm\" : [0-9.]+", "\"frontDistanceMm\" : null");
+    Files.writeString(recordFile, text);
+
+    CommandLineRun run = run("check", recordFile, hand("hand.csv", rightReadings()));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.NOT_MEASURABLE);
+    assertThat(run.err()).contains("no scale");
+  }
+
+  @Test
+  void noRecordIsExit3() throws IOException {
+    assertThat(run("check", folder.resolve("none"), hand("hand.csv", rightReadings())).exitCode())
+        .isEqualTo(ExitCode.UNREADABLE);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.hand;
+
+import org.jspecify.annotations.NullMarked;
