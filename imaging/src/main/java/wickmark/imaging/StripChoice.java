@@ -33,6 +33,9 @@ final class StripChoice {
   /** Weight of the outline's score (0 to 1) against the content's. */
   private static final double OUTLINE_WEIGHT = 4;
 
+  /** Overlap from which two outlines are of the same place: strips may lie over one another. */
+  private static final double SAME_PLACE = 0.15;
+
   private StripChoice() {}
 
   /**
@@ -40,7 +43,7 @@ final class StripChoice {
    *
    * @param shape the paper, less what is to be ignored
    * @param total evidence of outline and content together
-   * @param lead over the best other outline; infinite for the only one
+   * @param lead over the best other outline of the same place; infinite for the only one
    */
   record Candidate(
       StripOutline outline,
@@ -54,6 +57,21 @@ final class StripChoice {
       List<PhotoPoint> corners = new ArrayList<>(outline.corners());
       Collections.rotate(corners, layout.quarterTurns());
       return corners;
+    }
+
+    /** Whether two outlines cannot both be sheets. */
+    boolean overlaps(Candidate other) {
+      return outline.overlap(other.outline) > SAME_PLACE;
+    }
+
+    private Candidate against(List<Candidate> all) {
+      double next =
+          all.stream()
+              .filter(c -> c != this && overlaps(c))
+              .mapToDouble(Candidate::total)
+              .max()
+              .orElse(Double.NEGATIVE_INFINITY);
+      return new Candidate(outline, shape, plane, layout, total, total - next);
     }
 
     /** Plane units of a (nominal) millimetre. */
@@ -90,15 +108,7 @@ final class StripChoice {
       all.add(candidate(photo, request, outline, edges));
     }
     all.sort(Comparator.comparingDouble(Candidate::total).reversed());
-    List<Candidate> ranked = new ArrayList<>();
-    for (int i = 0; i < all.size(); i++) {
-      Candidate c = all.get(i);
-      double next = i + 1 < all.size() ? all.get(i + 1).total() : Double.NEGATIVE_INFINITY;
-      ranked.add(
-          new Candidate(
-              c.outline(), c.shape(), c.plane(), c.layout(), c.total(), c.total() - next));
-    }
-    return ranked;
+    return all.stream().map(c -> c.against(all)).toList();
   }
 
   private static Candidate candidate(
@@ -109,7 +119,7 @@ final class StripChoice {
         request.scale().orElse(null) instanceof SaidScale.Dpi said
             ? PlaneScale.ofDpi(photo, outline, beside, said.dpi())
             : PlaneScale.of(photo, outline, beside);
-    Candidate bare = new Candidate(outline, shape, plane, new Layout(0, null, null, 0, 0, 0), 0, 0);
+    Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0);
     Layout layout = layout(photo, request, bare);
     double total = OUTLINE_WEIGHT * outline.score() + layout.score();
     Candidate found = new Candidate(outline, shape, plane, layout, total, 0);

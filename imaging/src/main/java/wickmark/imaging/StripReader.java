@@ -1,6 +1,7 @@
 package wickmark.imaging;
 
 import java.util.List;
+import java.util.Optional;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneFinder;
 import wickmark.imaging.lane.LaneTrack;
@@ -23,10 +24,10 @@ public final class StripReader {
   /** Cells per (nominal) millimetre of the straight strip that is measured. */
   private static final double CELLS_PER_MM = 8;
 
-  private static final int OUTLINES = 7;
+  /** Outlines looked at by their rank alone, and with those that lie elsewhere. */
+  private static final int BEST_OUTLINES = 7;
 
-  /** Least evidence of a strip that nobody pointed at. */
-  private static final double LEAST_EVIDENCE = 3.2;
+  private static final int MOST_OUTLINES = 20;
 
   private StripReader() {}
 
@@ -36,27 +37,23 @@ public final class StripReader {
     List<RulerEdge> edges =
         RulerReader.read(
             photo, request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
-    List<StripChoice.Candidate> candidates =
-        StripChoice.weigh(photo, request, outlines, edges).stream()
-            .filter(c -> c.total() >= LEAST_EVIDENCE || pointedAt(c, request))
-            .toList();
-    if (candidates.isEmpty()) {
+    List<StripChoice.Candidate> strips =
+        StripSelection.of(StripChoice.weigh(photo, request, outlines, edges), request);
+    if (strips.isEmpty()) {
       return List.of(StripRefusals.noStrip());
     }
-    return List.of(read(photo, request, candidates.get(0)));
+    Optional<String> beside = StripSelection.saidBeside(strips, request);
+    if (beside.isPresent()) {
+      return List.of(StripRefusals.besideStrip(beside.get()));
+    }
+    return strips.stream().map(strip -> read(photo, request, strip)).toList();
   }
 
   private static List<StripOutline> outlines(Photo photo, ReadingRequest request) {
+    List<PhotoArea> ignored = request.strip().ignoredAreas();
     return request.strip().corners().isEmpty()
-        ? StripFinder.find(photo, OUTLINES, request.strip().ignoredAreas())
+        ? StripFinder.find(photo, BEST_OUTLINES, MOST_OUTLINES, ignored)
         : List.of(SaidOutline.of(request.strip().corners()));
-  }
-
-  /** Whether the person has said that there is a strip here. */
-  private static boolean pointedAt(StripChoice.Candidate c, ReadingRequest request) {
-    return !request.strip().corners().isEmpty()
-        || SaidPlaces.on(c.shape(), request.lines().baseline()).isPresent()
-        || SaidPlaces.on(c.shape(), request.lines().front()).isPresent();
   }
 
   private static StripOutcome read(
@@ -94,6 +91,9 @@ public final class StripReader {
       return StripRefusals.lanesOutOfOrder();
     }
     List<List<SpotRegion>> spots = SpotFinder.find(map, baseline, front, dye, lanes);
+    if (spots.stream().allMatch(List::isEmpty)) {
+      return StripRefusals.noSpots();
+    }
     ReadingAssembly.Lanes found =
         new ReadingAssembly.Lanes(lanes, places.names(lanes.size()), spots);
     return new StripOutcome.Read(
