@@ -47,10 +47,15 @@ final class LanePlaces {
 
   /** All lanes, where the origin of each named one is said: there is nothing left to search. */
   Optional<List<LaneTrack>> all() {
-    if (names.isEmpty() || !columns.keySet().containsAll(names)) {
-      return Optional.empty();
+    List<LaneTrack> lanes = new ArrayList<>();
+    for (String name : names) {
+      Double said = columns.get(name);
+      if (said == null) {
+        return Optional.empty();
+      }
+      lanes.add(track(said));
     }
-    return Optional.of(bounded(names.stream().map(n -> track(columns.get(n))).toList()));
+    return lanes.isEmpty() ? Optional.empty() : Optional.of(bounded(lanes));
   }
 
   /** The lanes found, with those moved whose origin is said. */

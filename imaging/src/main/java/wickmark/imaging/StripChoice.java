@@ -67,7 +67,7 @@ final class StripChoice {
     private Candidate against(List<Candidate> all) {
       double next =
           all.stream()
-              .filter(c -> c != this && overlaps(c))
+              .filter(c -> !c.equals(this) && overlaps(c))
               .mapToDouble(Candidate::total)
               .max()
               .orElse(Double.NEGATIVE_INFINITY);
@@ -117,8 +117,8 @@ final class StripChoice {
     List<RulerEdge> beside = outside(edges, shape);
     PlaneScale plane =
         request.scale().orElse(null) instanceof SaidScale.Dpi said
-            ? PlaneScale.ofDpi(photo, outline, beside, said.dpi())
-            : PlaneScale.of(photo, outline, beside);
+            ? PlaneScaleFinder.ofDpi(photo, outline, beside, said.dpi())
+            : PlaneScaleFinder.of(photo, outline, beside);
     Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0);
     Layout layout = layout(photo, request, bare);
     double total = OUTLINE_WEIGHT * outline.score() + layout.score();

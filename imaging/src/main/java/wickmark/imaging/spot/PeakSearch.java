@@ -306,8 +306,7 @@ final class PeakSearch {
     double[] curve = profile.total(0.7);
     int margin = (int) Math.round(0.75 / profile.step());
     int from = Math.max(0, Math.min(index(a.centre()), index(b.centre())) - margin);
-    int to =
-        Math.min(curve.length - 1, Math.max(index(a.centre()), index(b.centre())) + margin);
+    int to = Math.min(curve.length - 1, Math.max(index(a.centre()), index(b.centre())) + margin);
     double[] after = new double[to - from + 1];
     double most = 0;
     for (int k = to; k >= from; k--) {
