@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import wickmark.imaging.ReadingRequest.SaidScale;
 import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LayoutSearch;
@@ -35,6 +36,12 @@ final class StripChoice {
 
   /** Overlap from which two outlines are of the same place: strips may lie over one another. */
   private static final double SAME_PLACE = 0.15;
+
+  /** Outlines looked at by their rank alone. */
+  static final int BEST_OUTLINES = 7;
+
+  /** Confidence of a graduated edge that makes what bears it a ruler. */
+  private static final double SURE_RULER = 0.4;
 
   private StripChoice() {}
 
@@ -100,15 +107,36 @@ final class StripChoice {
     return new PaperShape(around, ignored.stream().map(PhotoArea::corners).toList());
   }
 
-  /** Weighs the outlines; best first. */
+  /**
+   * Weighs the outlines; best first. Those that do not rank first count only where another strip
+   * could lie: beside the best, and not on a ruler.
+   */
   static List<Candidate> weigh(
       Photo photo, ReadingRequest request, List<StripOutline> outlines, List<RulerEdge> edges) {
+    int first = Math.min(BEST_OUTLINES, outlines.size());
     List<Candidate> all = new ArrayList<>();
-    for (StripOutline outline : outlines) {
+    for (StripOutline outline : outlines.subList(0, first)) {
       all.add(candidate(photo, request, outline, edges));
+    }
+    Optional<Candidate> best = all.stream().max(Comparator.comparingDouble(Candidate::total));
+    for (StripOutline outline : outlines.subList(first, outlines.size())) {
+      boolean elsewhere = best.orElseThrow().outline().overlap(outline) <= SAME_PLACE;
+      if (elsewhere && !isRuler(shape(outline, List.of()), edges)) {
+        all.add(candidate(photo, request, outline, edges));
+      }
     }
     all.sort(Comparator.comparingDouble(Candidate::total).reversed());
     return all.stream().map(c -> c.against(all)).toList();
+  }
+
+  /** Whether a sheet is what bears a graduated edge: a ruler, with its long marks as lines. */
+  static boolean isRuler(PaperShape shape, List<RulerEdge> edges) {
+    return edges.stream()
+        .filter(edge -> edge.confidence() >= SURE_RULER)
+        .anyMatch(
+            edge ->
+                edge.marks().stream().filter(m -> shape.contains(m.at())).count()
+                    > 0.5 * edge.marks().size());
   }
 
   private static Candidate candidate(

@@ -11,9 +11,7 @@ import wickmark.imaging.strip.StripOutline;
 
 /** Reads strips from a photo or a scan: finds them, then takes each through its stages. */
 public final class StripReader {
-  /** Outlines looked at by their rank alone, and with those that lie elsewhere. */
-  private static final int BEST_OUTLINES = 7;
-
+  /** Outlines looked at, those that lie beside the best with them. */
   private static final int MOST_OUTLINES = 20;
 
   private StripReader() {}
@@ -25,7 +23,7 @@ public final class StripReader {
         RulerReader.read(
             photo, request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
     List<StripChoice.Candidate> strips =
-        StripSelection.of(StripChoice.weigh(photo, request, outlines, edges), request);
+        StripSelection.of(StripChoice.weigh(photo, request, outlines, edges), request, edges);
     if (strips.isEmpty()) {
       return List.of(StripRefusals.noStrip());
     }
@@ -39,7 +37,7 @@ public final class StripReader {
   private static List<StripOutline> outlines(Photo photo, ReadingRequest request) {
     List<PhotoArea> ignored = request.strip().ignoredAreas();
     return request.strip().corners().isEmpty()
-        ? StripFinder.find(photo, BEST_OUTLINES, MOST_OUTLINES, ignored)
+        ? StripFinder.find(photo, StripChoice.BEST_OUTLINES, MOST_OUTLINES, ignored)
         : List.of(SaidOutline.of(request.strip().corners()));
   }
 }

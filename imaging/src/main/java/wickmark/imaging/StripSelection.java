@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.scale.RulerEdge;
 
 /**
  * Which of the outlines are strips to report: the best, and further ones beside it that would be
@@ -16,7 +17,10 @@ final class StripSelection {
   private static final double LEAST_EVIDENCE = 3.2;
 
   /** Least evidence of a second strip: most pictures show one. */
-  private static final double LEAST_FURTHER = 4.2;
+  private static final double LEAST_FURTHER = 4.5;
+
+  /** Least evidence of a second strip that shows no front. */
+  private static final double LEAST_FRONTLESS = 5.2;
 
   private static final double LEAST_FURTHER_BASELINE = 0.5;
 
@@ -24,20 +28,23 @@ final class StripSelection {
   private static final double LEAST_DYE_MM2 = 4;
 
   private final ReadingRequest request;
+  private final List<RulerEdge> edges;
 
-  private StripSelection(ReadingRequest request) {
+  private StripSelection(ReadingRequest request, List<RulerEdge> edges) {
     this.request = request;
+    this.edges = edges;
   }
 
   /**
    * Selects.
    *
    * @param candidates best first
+   * @param edges rulers in the picture
    * @return from the left; empty if there is no strip
    */
   static List<StripChoice.Candidate> of(
-      List<StripChoice.Candidate> candidates, ReadingRequest request) {
-    return new StripSelection(request).select(candidates);
+      List<StripChoice.Candidate> candidates, ReadingRequest request, List<RulerEdge> edges) {
+    return new StripSelection(request, edges).select(candidates);
   }
 
   private List<StripChoice.Candidate> select(List<StripChoice.Candidate> candidates) {
@@ -65,9 +72,10 @@ final class StripSelection {
 
   private boolean isFurther(StripChoice.Candidate c) {
     return saidOn(c) > 0
-        || (c.total() >= LEAST_FURTHER
+        || (c.total() >= (c.layout().front() == null ? LEAST_FRONTLESS : LEAST_FURTHER)
             && c.layout().baseline() != null
-            && c.layout().baseline().certainty() >= LEAST_FURTHER_BASELINE);
+            && c.layout().baseline().certainty() >= LEAST_FURTHER_BASELINE
+            && !StripChoice.isRuler(c.shape(), edges));
   }
 
   private static boolean isDeveloped(StripChoice.Candidate c) {

@@ -17,6 +17,9 @@ final class StripContent {
   /** Least grey density that counts as pencil. */
   private static final float INK = 0.045f;
 
+  /** Four letters of 4 mm; bins are 2 mm. */
+  private static final double LONGEST_NAME_MM = 12;
+
   private final DensityMap map;
   private final Raster dye;
   private final Raster ink;
@@ -124,20 +127,46 @@ final class StripContent {
     return Math.max(0, dark / Math.max(1, all) - 0.012);
   }
 
-  /** Writing below the line less writing above it, −1 to 1, by how many places across have it. */
+  /**
+   * Names below the line less names above it, −1 to 1. A name is short; what runs on for longer is
+   * a word, as people write it at the front.
+   */
   double writingBalance(CrossLine line, int down) {
-    double below = placesWithInk(line, 1.3, 11, down);
-    double above = placesWithInk(line, 1.3, 11, -down);
+    double below = names(inkPerBin(line, 1.3, 11, down));
+    double above = names(inkPerBin(line, 1.3, 11, -down));
     return (below - above) / (below + above + 2);
   }
 
   /** Short marks, dots and left-over dye that start on the line, 0 to 1. */
   double marksOn(CrossLine line, int down) {
-    double up = placesWithInk(line, 0.7, 2.2, -down);
+    double up = 0;
+    for (double amount : inkPerBin(line, 0.7, 2.2, -down)) {
+      up += hasInk(amount) ? 1 : 0;
+    }
     return up / (up + 3);
   }
 
-  private double placesWithInk(CrossLine line, double fromMm, double toMm, int direction) {
+  private boolean hasInk(double amount) {
+    return amount > 0.4 * map.cellsPerMm();
+  }
+
+  /** Runs of neighbouring bins with ink, no longer than a lane's name. */
+  private double names(double[] ink) {
+    double binMm = map.width() / map.cellsPerMm() / ink.length;
+    int names = 0;
+    int run = 0;
+    for (int b = 0; b <= ink.length; b++) {
+      if (b < ink.length && hasInk(ink[b])) {
+        run++;
+      } else {
+        names += run > 0 && run * binMm <= LONGEST_NAME_MM ? 1 : 0;
+        run = 0;
+      }
+    }
+    return names;
+  }
+
+  private double[] inkPerBin(CrossLine line, double fromMm, double toMm, int direction) {
     double mm = map.cellsPerMm();
     int bins = line.x().length;
     double[] amount = new double[bins];
@@ -151,10 +180,6 @@ final class StripContent {
         }
       }
     }
-    int places = 0;
-    for (double a : amount) {
-      places += a > 0.4 * mm ? 1 : 0;
-    }
-    return places;
+    return amount;
   }
 }
