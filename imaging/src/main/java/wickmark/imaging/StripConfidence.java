@@ -12,7 +12,7 @@ final class StripConfidence {
       StripChoice.Candidate chosen, FittedLine baseline, FittedLine front, List<LaneTrack> lanes) {
     double laneSupport = lanes.stream().mapToDouble(LaneTrack::support).average().orElse(0);
     return new StripReading.Confidence(
-        share(chosen.lead(), 0.5),
+        share(chosen.total() - StripSelection.LEAST_EVIDENCE, 1.5),
         share(chosen.layout().lead(), 0.4),
         baseline.certainty(),
         front.certainty() * share(chosen.layout().frontLead(), 0.25),

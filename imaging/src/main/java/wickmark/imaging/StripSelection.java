@@ -14,7 +14,7 @@ import wickmark.imaging.scale.RulerEdge;
  */
 final class StripSelection {
   /** Least evidence of a strip that nobody pointed at. */
-  private static final double LEAST_EVIDENCE = 3.2;
+  static final double LEAST_EVIDENCE = 4.0;
 
   /** Least evidence of a second strip: most pictures show one. */
   private static final double LEAST_FURTHER = 4.5;

@@ -150,16 +150,16 @@ final class StripContent {
     return amount > 0.4 * map.cellsPerMm();
   }
 
-  /** Runs of neighbouring bins with ink, no longer than a lane's name. */
+  /** Runs of neighbouring bins with ink; one that is longer than a lane's name counts for less. */
   private double names(double[] ink) {
     double binMm = map.width() / map.cellsPerMm() / ink.length;
-    int names = 0;
+    double names = 0;
     int run = 0;
     for (int b = 0; b <= ink.length; b++) {
       if (b < ink.length && hasInk(ink[b])) {
         run++;
       } else {
-        names += run > 0 && run * binMm <= LONGEST_NAME_MM ? 1 : 0;
+        names += run == 0 ? 0 : Math.min(1, LONGEST_NAME_MM / (run * binMm));
         run = 0;
       }
     }
