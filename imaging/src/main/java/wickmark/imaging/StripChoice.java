@@ -81,6 +81,13 @@ final class StripChoice {
       return new Candidate(outline, shape, plane, layout, total, total - next);
     }
 
+    /** Top, right, bottom and left edge, in the corners' order. */
+    List<List<PhotoPoint>> sides() {
+      List<List<PhotoPoint>> sides = new ArrayList<>(outline.sides());
+      Collections.rotate(sides, layout.quarterTurns());
+      return sides;
+    }
+
     /** Plane units of a (nominal) millimetre. */
     double unitsPerMm() {
       if (plane.millimetresPerUnit().isPresent()) {

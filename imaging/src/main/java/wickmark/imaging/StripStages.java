@@ -28,6 +28,7 @@ final class StripStages {
 
   private final ReadingRequest request;
   private final StripChoice.Candidate chosen;
+  private final StripFrame plane;
   private final StripFrame frame;
   private final StraightStrip strip;
   private final DensityMap map;
@@ -35,9 +36,10 @@ final class StripStages {
   private StripStages(Photo photo, ReadingRequest request, StripChoice.Candidate chosen) {
     this.request = request;
     this.chosen = chosen;
-    this.frame =
+    this.plane =
         StripFrame.around(
             chosen.plane().view(), chosen.corners(), chosen.unitsPerMm() / CELLS_PER_MM);
+    this.frame = chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
     this.strip = StraightStrip.of(photo, frame, chosen.shape());
     this.map = DensityMap.of(strip, CELLS_PER_MM);
   }
@@ -85,7 +87,7 @@ final class StripStages {
   private FittedLine measured(Layout.LinePath found, Optional<ReadingRequest.Segment> said) {
     return SaidPlaces.on(chosen.shape(), said)
         .map(segment -> SaidPlaces.line(segment, frame, CELLS_PER_MM))
-        .orElseGet(() -> LineRefiner.refine(map, found));
+        .orElseGet(() -> LineRefiner.refine(map, found.in(plane, frame)));
   }
 
   private StripOutcome reading(

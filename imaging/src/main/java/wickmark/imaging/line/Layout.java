@@ -1,7 +1,9 @@
 package wickmark.imaging.line;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wickmark.imaging.straight.StripFrame;
 
 /**
  * Which end is the bottom, and where baseline and front run: the hypothesis that explains best what
@@ -42,6 +44,19 @@ public record Layout(
     public LinePath {
       x = List.copyOf(x);
       y = List.copyOf(y);
+    }
+
+    /** The same course in another frame around the same strip. */
+    public LinePath in(StripFrame from, StripFrame to) {
+      List<Double> columns = new ArrayList<>();
+      List<Double> rows = new ArrayList<>();
+      for (int i = 0; i < x.size(); i++) {
+        double[] at =
+            to.fromPhoto(from.toPhoto(x.get(i) * from.width(), y.get(i) * from.height()));
+        columns.add(at[0] / to.width());
+        rows.add(at[1] / to.height());
+      }
+      return new LinePath(kind, columns, rows, certainty);
     }
 
     /** Row (part of the height) at a column (part of the width), linear between bins and beyond. */

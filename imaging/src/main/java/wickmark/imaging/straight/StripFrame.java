@@ -1,6 +1,7 @@
 package wickmark.imaging.straight;
 
 import java.util.List;
+import java.util.Optional;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.pose.PlanePoint;
 import wickmark.imaging.pose.PlaneView;
@@ -17,6 +18,10 @@ public final class StripFrame {
   private final double cell;
   private final int width;
   private final int height;
+  private final Optional<PaperSurface> surface;
+
+  /** Arc length from the upper edge to each row of the sheet seen from above; cells. */
+  private final double[] arc;
 
   private StripFrame(
       PlaneView view,
@@ -25,14 +30,27 @@ public final class StripFrame {
       double uy,
       double cell,
       int width,
-      int height) {
+      int height,
+      Optional<PaperSurface> surface) {
     this.view = view;
     this.topLeft = topLeft;
     this.ux = ux;
     this.uy = uy;
     this.cell = cell;
     this.width = width;
-    this.height = height;
+    this.arc = arcLengths(height, surface);
+    this.height = surface.isPresent() ? (int) Math.round(arc[height]) : height;
+    this.surface = surface;
+  }
+
+  private static double[] arcLengths(int rows, Optional<PaperSurface> surface) {
+    double[] arc = new double[rows + 1];
+    for (int y = 1; y <= rows; y++) {
+      double rise =
+          surface.isPresent() ? surface.get().heightAt(y) - surface.get().heightAt(y - 1.0) : 0;
+      arc[y] = arc[y - 1] + Math.sqrt(1 + rise * rise);
+    }
+    return arc;
   }
 
   /**
@@ -69,7 +87,30 @@ public final class StripFrame {
     PlanePoint topLeft = new PlanePoint(minX * ux - minY * uy, minX * uy + minY * ux);
     int width = Math.max(8, (int) Math.round((maxX - minX) / cell));
     int height = Math.max(8, (int) Math.round((maxY - minY) / cell));
-    return new StripFrame(view, topLeft, ux, uy, cell, width, height);
+    return new StripFrame(view, topLeft, ux, uy, cell, width, height, Optional.empty());
+  }
+
+  /**
+   * The same frame laid over a sheet that does not lie flat.
+   *
+   * @param sides the sheet's top, right, bottom and left edge, clockwise, as points in the photo
+   * @param cellsPerMm cells per (nominal) millimetre
+   */
+  public StripFrame bentLike(List<List<PhotoPoint>> sides, double cellsPerMm) {
+    PaperSurface bent = SurfaceFit.fit(this, sides, cellsPerMm);
+    return new StripFrame(view, topLeft, ux, uy, cell, width, height, Optional.of(bent));
+  }
+
+  /** Greatest height of the sheet off the plane along its length, cells; 0 for a flat one. */
+  public double bendHeight() {
+    if (surface.isEmpty()) {
+      return 0;
+    }
+    double most = 0;
+    for (int y = 0; y < arc.length; y++) {
+      most = Math.max(most, Math.abs(surface.get().heightAt(y)));
+    }
+    return most;
   }
 
   public int width() {
@@ -91,17 +132,63 @@ public final class StripFrame {
 
   /** The place in the photo of a place in the frame. */
   public PhotoPoint toPhoto(double x, double y) {
-    double px = x * cell;
-    double py = y * cell;
+    double[] at = {x, y};
+    if (surface.isPresent()) {
+      at = surface.get().seen(x, rowAtArc(y));
+    }
+    double px = at[0] * cell;
+    double py = at[1] * cell;
     return view.toPhoto(
         new PlanePoint(topLeft.x() + px * ux - py * uy, topLeft.y() + px * uy + py * ux));
   }
 
   /** The place in the frame, {x, y} in cells, of a place in the photo. */
   public double[] fromPhoto(PhotoPoint photo) {
-    PlanePoint p = view.toPlane(photo);
+    double[] at = fromPlane(view.toPlane(photo));
+    if (surface.isEmpty()) {
+      return at;
+    }
+    double[] flat = surface.get().flat(at[0], at[1]);
+    return new double[] {flat[0], arcAtRow(flat[1])};
+  }
+
+  /** The place on the plane in cells of the frame, as if the sheet lay flat. */
+  double[] fromPlane(PlanePoint p) {
     double dx = p.x() - topLeft.x();
     double dy = p.y() - topLeft.y();
     return new double[] {(dx * ux + dy * uy) / cell, (-dx * uy + dy * ux) / cell};
+  }
+
+  private double arcAtRow(double y) {
+    int last = arc.length - 1;
+    if (y <= 0) {
+      return y;
+    }
+    if (y >= last) {
+      return arc[last] + y - last;
+    }
+    int i = (int) y;
+    return arc[i] + (y - i) * (arc[i + 1] - arc[i]);
+  }
+
+  private double rowAtArc(double length) {
+    int last = arc.length - 1;
+    if (length <= 0) {
+      return length;
+    }
+    if (length >= arc[last]) {
+      return last + length - arc[last];
+    }
+    int low = 0;
+    int high = last;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (arc[middle] <= length) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low + (length - arc[low]) / (arc[high] - arc[low]);
   }
 }

@@ -1,0 +1,73 @@
+package wickmark.imaging.straight;
+
+import java.util.List;
+
+/**
+ * How far dried paper stands off the plane, as seen in its outline. A part of the sheet that is
+ * raised by h towards a camera at distance Z looks larger by m = Z/(Z − h), and is pushed away from
+ * the camera's nadir by the same factor: a sheet arched along its length looks wider in the middle.
+ * So the width along the strip tells m along it, the height across the strip tells m across it, and
+ * both are undone. Lengths are then arc lengths: what a ruler reads on the sheet pressed flat.
+ *
+ * <p>All in the frame's cells. m is 1 at the corners, and between them a quadratic and a cubic term
+ * along and across.
+ *
+ * @param width of the frame
+ * @param height of the frame
+ * @param nadirX column of the place straight below the camera
+ * @param nadirY row of that place
+ * @param distance of the camera from the plane, cells
+ * @param along coefficients of m − 1 down the strip
+ * @param across coefficients of m − 1 to the right
+ */
+record PaperSurface(
+    double width,
+    double height,
+    double nadirX,
+    double nadirY,
+    double distance,
+    List<Double> along,
+    List<Double> across) {
+
+  /** Scissors keep a straight line within about this, mm (common practice). */
+  static final double CUT_MM = 0.15;
+
+  PaperSurface {
+    along = List.copyOf(along);
+    across = List.copyOf(across);
+  }
+
+  /** Magnification at a place. */
+  double magnification(double x, double y) {
+    return 1 + term(along, y / height) + term(across, x / width);
+  }
+
+  private static double term(List<Double> c, double at) {
+    double t = Math.max(-0.05, Math.min(1.05, at));
+    double bow = 4 * t * (1 - t);
+    return c.get(0) * bow + c.get(1) * bow * (2 * t - 1);
+  }
+
+  /** Where a place of the flat sheet is seen on the plane. */
+  double[] seen(double x, double y) {
+    double m = magnification(x, y);
+    return new double[] {nadirX + (x - nadirX) * m, nadirY + (y - nadirY) * m};
+  }
+
+  /** The place of the sheet that is seen at a place of the plane. */
+  double[] flat(double x, double y) {
+    double fx = x;
+    double fy = y;
+    for (int i = 0; i < 6; i++) {
+      double m = magnification(fx, fy);
+      fx = nadirX + (x - nadirX) / m;
+      fy = nadirY + (y - nadirY) / m;
+    }
+    return new double[] {fx, fy};
+  }
+
+  /** Height off the plane at a row, cells, of the bend along the strip alone. */
+  double heightAt(double y) {
+    return distance * (1 - 1 / (1 + term(along, y / height)));
+  }
+}
