@@ -19,6 +19,7 @@ import wickmark.imaging.scale.PixelScale;
  *     without a scale
  * @param source where the scale comes from
  * @param relativeUncertainty of the scale along its source
+ * @param confidence 0 to 1: that a division of the ruler is what it was taken for
  * @param ruler the marks that the scale was taken from, for propagating the view's uncertainty
  * @param flat whether the picture is a scan
  * @param doubts two sources that disagree, a resolution that is none
@@ -29,6 +30,7 @@ record PlaneScale(
     OptionalDouble millimetresPerUnit,
     PixelScale.Source source,
     double relativeUncertainty,
+    double confidence,
     Optional<PlaneEvidence.Division> ruler,
     double millimetresPerMark,
     boolean flat,
@@ -42,6 +44,7 @@ record PlaneScale(
             OptionalDouble.of(mmPerUnit),
             said,
             relative,
+            1,
             Optional.empty(),
             1,
             flat,
@@ -77,6 +80,7 @@ record PlaneScale(
         millimetresPerUnit,
         source,
         relativeUncertainty,
+        confidence,
         ruler,
         millimetresPerMark,
         flat,

@@ -8,6 +8,7 @@ import wickmark.imaging.pose.PlaneEvidence;
 import wickmark.imaging.pose.PlanePoint;
 import wickmark.imaging.pose.PlaneView;
 import wickmark.imaging.scale.Graduation;
+import wickmark.imaging.scale.GraduationUnit;
 import wickmark.imaging.scale.RulerEdge;
 
 /** A ruler's marks as an evenly divided row on the paper's plane. */
@@ -17,6 +18,8 @@ final class RulerRow {
 
   private static final int MOST_MARKS = 70;
 
+  private static final double INCH_ONLY = 0.6;
+
   private RulerRow() {}
 
   /** The edges that are sure enough to be a scale, best first. */
@@ -25,6 +28,21 @@ final class RulerRow {
         .filter(e -> e.confidence() >= LEAST_RULER)
         .sorted(Comparator.comparingDouble((RulerEdge e) -> -e.confidence() * e.marks().size()))
         .toList();
+  }
+
+  /**
+   * How sure the divisions' length is: that of the best edge, and less where only an edge in inches
+   * was read, for these are rarely alone on a ruler.
+   */
+  static double confidence(List<RulerEdge> edges) {
+    RulerEdge best = edges.get(0);
+    boolean metric = edges.stream().anyMatch(RulerRow::isMetric);
+    return best.confidence() * (metric ? 1 : INCH_ONLY);
+  }
+
+  private static boolean isMetric(RulerEdge edge) {
+    return edge.unit() == GraduationUnit.MILLIMETRE
+        || edge.unit() == GraduationUnit.HALF_MILLIMETRE;
   }
 
   static PlaneEvidence.Division division(RulerEdge edge) {

@@ -1,8 +1,10 @@
 package wickmark.imaging;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneFinder;
 import wickmark.imaging.lane.LaneTrack;
@@ -77,10 +79,13 @@ final class StripStages {
     if (spots.stream().allMatch(List::isEmpty)) {
       return StripRefusals.noSpots();
     }
+    ReadingAssembly.Lanes found =
+        new ReadingAssembly.Lanes(lanes, places.names(lanes.size()), spots);
+    List<Doubt> doubts =
+        new SpotDoubts(baseline, front, CELLS_PER_MM)
+            .of(found, LeftoverDye.find(dye, baseline, front, spots, CELLS_PER_MM));
     return reading(
-        new ReadingAssembly.Straight(frame, strip, baseline, front),
-        new ReadingAssembly.Lanes(lanes, places.names(lanes.size()), spots),
-        places);
+        new ReadingAssembly.Straight(frame, strip, baseline, front), found, places, doubts);
   }
 
   /** The line as the person says it, else to a part of a cell where it was found. */
@@ -91,9 +96,17 @@ final class StripStages {
   }
 
   private StripOutcome reading(
-      ReadingAssembly.Straight straight, ReadingAssembly.Lanes lanes, LanePlaces places) {
+      ReadingAssembly.Straight straight,
+      ReadingAssembly.Lanes lanes,
+      LanePlaces places,
+      List<Doubt> ofSpots) {
+    StripReading.Confidence confidence =
+        StripConfidence.of(request, chosen, straight.baseline(), straight.front(), lanes.tracks());
+    List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));
+    doubts.addAll(FindingDoubts.of(confidence));
+    doubts.addAll(ofSpots);
     return new StripOutcome.Read(
         new ReadingAssembly(chosen, straight, lanes, CELLS_PER_MM)
-            .reading(request.unknowns(), StripDoubts.of(request, chosen, places, lanes)));
+            .reading(request.unknowns(), confidence, doubts));
   }
 }

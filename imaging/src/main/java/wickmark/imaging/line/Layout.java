@@ -51,8 +51,7 @@ public record Layout(
       List<Double> columns = new ArrayList<>();
       List<Double> rows = new ArrayList<>();
       for (int i = 0; i < x.size(); i++) {
-        double[] at =
-            to.fromPhoto(from.toPhoto(x.get(i) * from.width(), y.get(i) * from.height()));
+        double[] at = to.fromPhoto(from.toPhoto(x.get(i) * from.width(), y.get(i) * from.height()));
         columns.add(at[0] / to.width());
         rows.add(at[1] / to.height());
       }

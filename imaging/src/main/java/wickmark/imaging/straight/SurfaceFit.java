@@ -81,8 +81,7 @@ final class SurfaceFit {
   }
 
   /** Column (or row) of a side at a row (or column), linearly between its points. */
-  private static double place(
-      StripFrame frame, List<PhotoPoint> side, boolean down, double at) {
+  private static double place(StripFrame frame, List<PhotoPoint> side, boolean down, double at) {
     double[] before = frame.fromPhoto(side.get(0));
     for (int i = 1; i < side.size(); i++) {
       double[] here = frame.fromPhoto(side.get(i));
