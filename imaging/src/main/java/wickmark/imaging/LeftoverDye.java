@@ -43,7 +43,8 @@ final class LeftoverDye {
     Raster strength = dye.strength();
     int cells = 0;
     double peak = 0;
-    int place = -1;
+    int column = -1;
+    int row = -1;
     for (int x = 0; x < strength.width(); x++) {
       int from = (int) Math.max(0, front.at(x + 0.5) + WAKE_MM * cellsPerMm);
       int to = (int) Math.min(strength.height(), baseline.at(x + 0.5) - ORIGIN_MM * cellsPerMm);
@@ -53,19 +54,16 @@ final class LeftoverDye {
           cells++;
           if (d > peak) {
             peak = d;
-            place = y * strength.width() + x;
+            column = x;
+            row = y;
           }
         }
       }
     }
-    return place < 0
+    double areaMm2 = cells / (cellsPerMm * cellsPerMm);
+    return column < 0
         ? Optional.empty()
-        : Optional.of(
-            new Stain(
-                cells / (cellsPerMm * cellsPerMm),
-                peak,
-                place % strength.width() + 0.5,
-                place / strength.width() + 0.5));
+        : Optional.of(new Stain(areaMm2, peak, column + 0.5, row + 0.5));
   }
 
   private static boolean inSpot(List<List<SpotRegion>> spots, int x, int y, double fade) {
