@@ -7,7 +7,7 @@ import wickmark.imaging.finding.Doubt;
 
 /** A doubt for each finding whose confidence lies below the level from which it is believed. */
 final class FindingDoubts {
-  private static final double STRIP = 0.35;
+  private static final double STRIP = 0.4;
   private static final double BOTTOM = 0.25;
   private static final double SCALE = 0.7;
   private static final double BASELINE = 0.6;

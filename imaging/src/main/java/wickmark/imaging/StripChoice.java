@@ -34,6 +34,9 @@ final class StripChoice {
   /** Weight of the outline's score (0 to 1) against the content's. */
   private static final double OUTLINE_WEIGHT = 4;
 
+  /** Outlines of sheets that lie open to view score more. */
+  private static final double POOR_OUTLINE = 0.25;
+
   /** Overlap from which two outlines are of the same place: strips may lie over one another. */
   private static final double SAME_PLACE = 0.15;
 
@@ -156,13 +159,19 @@ final class StripChoice {
             : PlaneScaleFinder.of(photo, outline, beside);
     Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0);
     Layout layout = layout(photo, request, bare);
-    double total = OUTLINE_WEIGHT * outline.score() + layout.score();
+    double total = outlineEvidence(outline) + layout.score();
     Candidate found = new Candidate(outline, shape, plane, layout, total, 0);
     return request
         .scale()
         .map(said -> SaidSize.apply(plane, said, found.corners(), outline.sidesSigmaPx()))
         .map(scaled -> new Candidate(outline, shape, scaled, layout, total, 0))
         .orElse(found);
+  }
+
+  /** Four sides that are hardly seen count against a sheet, whatever is within. */
+  private static double outlineEvidence(StripOutline outline) {
+    double missing = Math.max(0, 1 - outline.score() / POOR_OUTLINE);
+    return OUTLINE_WEIGHT * (outline.score() - missing);
   }
 
   /** Graduated edges that do not run through the strip: pencilled rows are no ruler. */

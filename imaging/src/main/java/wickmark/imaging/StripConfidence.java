@@ -10,10 +10,18 @@ import wickmark.imaging.line.FittedLine;
  */
 final class StripConfidence {
   /** Evidence above the least at which a strip is as sure as not. */
-  private static final double HALF_EVIDENCE = 1.5;
+  private static final double HALF_EVIDENCE = 1;
 
   /** Lead over the other end being below at which the bottom is as sure as not. */
   private static final double HALF_LEAD = 0.4;
+
+  /**
+   * How much the lanes, found later and finer, add to that lead: on a strip that lies the wrong way
+   * round there is no writing where lanes begin.
+   */
+  private static final double LANES_WEIGHT = 2;
+
+  private static final double HALF_SUPPORT = 0.75;
 
   private static final double HALF_FRONT_LEAD = 0.25;
 
@@ -27,13 +35,15 @@ final class StripConfidence {
       List<LaneTrack> lanes) {
     boolean placed = !request.strip().corners().isEmpty();
     double evidence = chosen.total() - StripSelection.LEAST_EVIDENCE;
+    double support = lanes.stream().mapToDouble(LaneTrack::support).min().orElse(0);
+    double lead = chosen.layout().lead() + LANES_WEIGHT * (support - HALF_SUPPORT);
     return new StripReading.Confidence(
         placed ? 1 : share(evidence, HALF_EVIDENCE),
-        request.strip().bottom().isPresent() ? 1 : share(chosen.layout().lead(), HALF_LEAD),
+        request.strip().bottom().isPresent() ? 1 : share(lead, HALF_LEAD),
         chosen.plane().confidence(),
         baseline.certainty(),
         front.certainty() * share(chosen.layout().frontLead(), HALF_FRONT_LEAD),
-        lanes.stream().mapToDouble(LaneTrack::support).min().orElse(0));
+        support);
   }
 
   /** A lead over the next hypothesis as a number from 0 to 1. */

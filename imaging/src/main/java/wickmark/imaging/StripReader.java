@@ -22,8 +22,10 @@ public final class StripReader {
     List<RulerEdge> edges =
         RulerReader.read(
             photo, request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
-    List<StripChoice.Candidate> strips =
-        StripSelection.of(StripChoice.weigh(photo, request, outlines, edges), request, edges);
+    List<StripChoice.Candidate> strips = strips(photo, request, outlines, edges);
+    if (strips.isEmpty() && request.strip().corners().isEmpty()) {
+      strips = strips(photo, request, List.of(SaidOutline.wholePicture(photo)), edges);
+    }
     if (strips.isEmpty()) {
       return List.of(StripRefusals.noStrip());
     }
@@ -32,6 +34,11 @@ public final class StripReader {
       return List.of(StripRefusals.besideStrip(beside.get()));
     }
     return strips.stream().map(strip -> StripStages.read(photo, request, strip)).toList();
+  }
+
+  private static List<StripChoice.Candidate> strips(
+      Photo photo, ReadingRequest request, List<StripOutline> outlines, List<RulerEdge> edges) {
+    return StripSelection.of(StripChoice.weigh(photo, request, outlines, edges), request, edges);
   }
 
   private static List<StripOutline> outlines(Photo photo, ReadingRequest request) {

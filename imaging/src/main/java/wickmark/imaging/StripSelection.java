@@ -14,10 +14,10 @@ import wickmark.imaging.scale.RulerEdge;
  */
 final class StripSelection {
   /** Least evidence of a strip that nobody pointed at. */
-  static final double LEAST_EVIDENCE = 4.0;
+  static final double LEAST_EVIDENCE = 5;
 
   /** Least evidence of a second strip: most pictures show one. */
-  private static final double LEAST_FURTHER = 4.5;
+  private static final double LEAST_FURTHER = 5;
 
   /** Least evidence of a second strip that shows no front. */
   private static final double LEAST_FRONTLESS = 5.2;
@@ -67,7 +67,9 @@ final class StripSelection {
   }
 
   private boolean isStrip(StripChoice.Candidate c) {
-    return c.total() >= LEAST_EVIDENCE || saidOn(c) > 0;
+    return saidOn(c) > 0
+        || (c.total() >= LEAST_EVIDENCE
+            && (isDeveloped(c) || !StripChoice.isRuler(c.shape(), edges)));
   }
 
   private boolean isFurther(StripChoice.Candidate c) {

@@ -28,6 +28,9 @@ final class StripStages {
 
   private static final double LEAST_FRONT = 0.15;
 
+  /** The same with its lead over other fronts: below this, any other would do as well. */
+  private static final double LEAST_FRONT_CONFIDENCE = 0.1;
+
   private final ReadingRequest request;
   private final StripChoice.Candidate chosen;
   private final StripFrame plane;
@@ -102,6 +105,9 @@ final class StripStages {
       List<Doubt> ofSpots) {
     StripReading.Confidence confidence =
         StripConfidence.of(request, chosen, straight.baseline(), straight.front(), lanes.tracks());
+    if (confidence.front() < LEAST_FRONT_CONFIDENCE) {
+      return StripRefusals.noFront();
+    }
     List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));
     doubts.addAll(FindingDoubts.of(confidence));
     doubts.addAll(ofSpots);
