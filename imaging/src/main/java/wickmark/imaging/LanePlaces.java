@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import wickmark.imaging.lane.LaneTrack;
@@ -48,12 +47,15 @@ final class LanePlaces {
 
   /** All lanes, where the origin of each named one is said: there is nothing left to search. */
   Optional<List<LaneTrack>> all() {
-    if (names.isEmpty() || !columns.keySet().containsAll(names)) {
-      return Optional.empty();
+    List<LaneTrack> lanes = new ArrayList<>();
+    for (String name : names) {
+      Double said = columns.get(name);
+      if (said == null) {
+        return Optional.empty();
+      }
+      lanes.add(track(said));
     }
-    return Optional.of(
-        bounded(
-            names.stream().map(n -> track(Objects.requireNonNull(columns.get(n), n))).toList()));
+    return lanes.isEmpty() ? Optional.empty() : Optional.of(bounded(lanes));
   }
 
   /** The lanes found, with those moved whose origin is said. */

@@ -42,7 +42,8 @@ final class ReadingAssembly {
    *
    * @param unknowns names of the lanes to explain
    */
-  StripReading reading(Set<String> unknowns, List<Doubt> doubts) {
+  StripReading reading(
+      Set<String> unknowns, StripReading.Confidence confidence, List<Doubt> doubts) {
     PlaneScale plane = chosen.plane();
     boolean scaled = plane.millimetresPerUnit().isPresent();
     double unitsPerCell = scaled ? 1 / cellsPerMm : 1.0 / straight.frame.height();
@@ -72,7 +73,7 @@ final class ReadingAssembly {
     return new StripReading(
         evidence,
         measured.pictures(),
-        placed(unitsPerCell),
+        placed(unitsPerCell, confidence),
         scale,
         new StripReading.Straightened(
             straight.strip.toPhoto(), fromPhoto(straight.frame), cellsPerMm),
@@ -119,7 +120,7 @@ final class ReadingAssembly {
     return (across + along) / 2;
   }
 
-  private StripReading.Placed placed(double unitsPerCell) {
+  private StripReading.Placed placed(double unitsPerCell, StripReading.Confidence confidence) {
     Straight s = straight;
     List<PhotoPoint> frontPath = new ArrayList<>();
     List<PhotoPoint> photo = new ArrayList<>();
@@ -147,6 +148,6 @@ final class ReadingAssembly {
         List.of(s.frame.toPhoto(0, s.baseline.at(0)), s.frame.toPhoto(w, s.baseline.at(w))),
         frontPath,
         s.front.kind(),
-        StripConfidence.of(chosen, s.baseline, s.front, lanes.tracks));
+        confidence);
   }
 }

@@ -3,6 +3,8 @@ package wickmark.imaging;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.strip.StripOutline;
 
@@ -12,6 +14,9 @@ final class SaidOutline {
 
   /** A corner is set within this part of the side (about 0.3 mm of 15 cm), and never under 1 px. */
   private static final double CORNER_PART = 0.002;
+
+  /** Score of an outline that is taken for want of any. */
+  private static final double UNSEEN = 0.25;
 
   private SaidOutline() {}
 
@@ -37,6 +42,16 @@ final class SaidOutline {
       sides.add(side);
     }
     return new StripOutline(around, sides, Math.max(1, CORNER_PART * longest), 1);
+  }
+
+  /** The whole picture: of a strip that fills it no edge is seen. */
+  static StripOutline wholePicture(Photo photo) {
+    StripOutline all =
+        of(
+            PhotoArea.between(
+                    new PhotoPoint(0, 0), new PhotoPoint(photo.widthPx(), photo.heightPx()))
+                .corners());
+    return new StripOutline(all.corners(), all.sides(), all.sidesSigmaPx(), UNSEEN);
   }
 
   private static List<PhotoPoint> clockwise(List<PhotoPoint> corners) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import wickmark.imaging.ReadingRequest.SaidScale;
 import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LayoutSearch;
@@ -36,6 +37,18 @@ final class StripChoice {
   /** Weight against an outline that a ruler runs through: it holds the ruler or is one. */
   private static final double RULER_WEIGHT = 5;
 
+  /** Outlines of sheets that lie open to view score more. */
+  private static final double POOR_OUTLINE = 0.25;
+
+  /** Overlap from which two outlines are of the same place: strips may lie over one another. */
+  private static final double SAME_PLACE = 0.15;
+
+  /** Outlines looked at by their rank alone. */
+  static final int BEST_OUTLINES = 7;
+
+  /** Confidence of a graduated edge that makes what bears it a ruler. */
+  private static final double SURE_RULER = 0.4;
+
   private StripChoice() {}
 
   /**
@@ -43,7 +56,7 @@ final class StripChoice {
    *
    * @param shape the paper, less what is to be ignored
    * @param total evidence of outline and content together
-   * @param lead over the best other outline; infinite for the only one
+   * @param lead over the best other outline of the same place; infinite for the only one
    */
   record Candidate(
       StripOutline outline,
@@ -57,6 +70,21 @@ final class StripChoice {
       List<PhotoPoint> corners = new ArrayList<>(outline.corners());
       Collections.rotate(corners, layout.quarterTurns());
       return corners;
+    }
+
+    /** Whether two outlines cannot both be sheets. */
+    boolean overlaps(Candidate other) {
+      return outline.overlap(other.outline) > SAME_PLACE;
+    }
+
+    private Candidate against(List<Candidate> all) {
+      double next =
+          all.stream()
+              .filter(c -> !c.equals(this) && overlaps(c))
+              .mapToDouble(Candidate::total)
+              .max()
+              .orElse(Double.NEGATIVE_INFINITY);
+      return new Candidate(outline, shape, plane, layout, total, total - next);
     }
 
     /** Top, right, bottom and left edge, in the corners' order. */
@@ -92,23 +120,36 @@ final class StripChoice {
     return new PaperShape(around, ignored);
   }
 
-  /** Weighs the outlines; best first. */
+  /**
+   * Weighs the outlines; best first. Those that do not rank first count only where another strip
+   * could lie: beside the best, and not on a ruler.
+   */
   static List<Candidate> weigh(
       Photo photo, ReadingRequest request, List<StripOutline> outlines, List<RulerEdge> edges) {
+    int first = Math.min(BEST_OUTLINES, outlines.size());
     List<Candidate> all = new ArrayList<>();
-    for (StripOutline outline : outlines) {
+    for (StripOutline outline : outlines.subList(0, first)) {
       all.add(candidate(photo, request, outline, edges));
     }
-    all.sort(Comparator.comparingDouble(Candidate::total).reversed());
-    List<Candidate> ranked = new ArrayList<>();
-    for (int i = 0; i < all.size(); i++) {
-      Candidate c = all.get(i);
-      double next = i + 1 < all.size() ? all.get(i + 1).total() : Double.NEGATIVE_INFINITY;
-      ranked.add(
-          new Candidate(
-              c.outline(), c.shape(), c.plane(), c.layout(), c.total(), c.total() - next));
+    Optional<Candidate> best = all.stream().max(Comparator.comparingDouble(Candidate::total));
+    for (StripOutline outline : outlines.subList(first, outlines.size())) {
+      boolean elsewhere = best.orElseThrow().outline().overlap(outline) <= SAME_PLACE;
+      if (elsewhere && !isRuler(shape(outline, List.of()), edges)) {
+        all.add(candidate(photo, request, outline, edges));
+      }
     }
-    return ranked;
+    all.sort(Comparator.comparingDouble(Candidate::total).reversed());
+    return all.stream().map(c -> c.against(all)).toList();
+  }
+
+  /** Whether a sheet is what bears a graduated edge: a ruler, with its long marks as lines. */
+  static boolean isRuler(PaperShape shape, List<RulerEdge> edges) {
+    return edges.stream()
+        .filter(edge -> edge.confidence() >= SURE_RULER)
+        .anyMatch(
+            edge ->
+                edge.marks().stream().filter(m -> shape.contains(m.at())).count()
+                    > 0.5 * edge.marks().size());
   }
 
   private static Candidate candidate(
@@ -121,12 +162,12 @@ final class StripChoice {
     PaperShape shape = shape(outline, ignored);
     PlaneScale plane =
         request.scale().orElse(null) instanceof SaidScale.Dpi said
-            ? PlaneScale.ofDpi(photo, outline, beside, said.dpi())
-            : PlaneScale.of(photo, outline, beside);
-    Candidate bare = new Candidate(outline, shape, plane, new Layout(0, null, null, 0, 0, 0), 0, 0);
+            ? PlaneScaleFinder.ofDpi(photo, outline, beside, said.dpi())
+            : PlaneScaleFinder.of(photo, outline, beside);
+    Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0);
     Layout layout = layout(photo, request, bare);
     double total =
-        OUTLINE_WEIGHT * outline.score()
+        outlineEvidence(outline)
             + layout.score()
             - RULER_WEIGHT * RulerCover.shareInside(whole, edges);
     Candidate found = new Candidate(outline, shape, plane, layout, total, 0);
@@ -135,6 +176,12 @@ final class StripChoice {
         .map(said -> SaidSize.apply(plane, said, found.corners(), outline.sidesSigmaPx()))
         .map(scaled -> new Candidate(outline, shape, scaled, layout, total, 0))
         .orElse(found);
+  }
+
+  /** Four sides that are hardly seen count against a sheet, whatever is within. */
+  private static double outlineEvidence(StripOutline outline) {
+    double missing = Math.max(0, 1 - outline.score() / POOR_OUTLINE);
+    return OUTLINE_WEIGHT * (outline.score() - missing);
   }
 
   /** Graduated edges that do not run through the strip: pencilled rows are no ruler. */

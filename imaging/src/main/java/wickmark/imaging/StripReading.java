@@ -57,9 +57,21 @@ public record StripReading(
     }
   }
 
-  /** How sure each finding is, 0 to 1. */
+  /**
+   * How sure each finding is, 0 to 1.
+   *
+   * @param strip that the sheet is a strip
+   * @param orientation that its bottom is the bottom
+   * @param scale that a division of the ruler is what it was taken for; 1 where there is no scale
+   * @param lanes of the least sure lane
+   */
   public record Confidence(
-      double strip, double orientation, double baseline, double front, double lanes) {}
+      double strip,
+      double orientation,
+      double scale,
+      double baseline,
+      double front,
+      double lanes) {}
 
   /**
    * The strip upright.

@@ -49,6 +49,13 @@ final class StripRefusals {
             + " sample was put with --origin NAME=X,Y and its name with --lanes.");
   }
 
+  static StripOutcome noSpots() {
+    return refused(
+        Refusal.Reason.NO_SPOTS,
+        "No spot was found between baseline and front: the strip looks unused, or nothing moved."
+            + " If there are faint spots, take the picture in brighter, even light and closer.");
+  }
+
   static StripOutcome lanesOutOfOrder() {
     return refused(
         Refusal.Reason.NO_LANES,

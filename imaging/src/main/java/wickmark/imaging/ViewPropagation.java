@@ -29,7 +29,7 @@ final class ViewPropagation {
               double run = view.toPlane(low).distanceTo(view.toPlane(high));
               double perUnit =
                   plane.ruler().isPresent()
-                      ? PlaneScale.millimetresPerUnit(
+                      ? RulerRow.millimetresPerUnit(
                           view, plane.ruler().get(), plane.millimetresPerMark())
                       : 1;
               return StrictMath.log(run * perUnit);

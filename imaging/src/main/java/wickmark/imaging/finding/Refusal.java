@@ -13,6 +13,7 @@ public record Refusal(Reason reason, String message) {
     NO_BASELINE("no-baseline"),
     NO_FRONT("no-front"),
     NO_LANES("no-lanes"),
+    NO_SPOTS("no-spots"),
     NOT_CERTAIN("not-certain");
 
     private final String word;

@@ -21,7 +21,11 @@ public final class LayoutSearch {
   private final List<Hypothesis> all = new ArrayList<>();
 
   private record Hypothesis(
-      int turns, @Nullable CrossLine baseline, @Nullable CrossLine front, double score) {}
+      int turns,
+      @Nullable CrossLine baseline,
+      @Nullable CrossLine front,
+      double score,
+      double dyeMm2) {}
 
   private final SaidLayout said;
 
@@ -63,7 +67,8 @@ public final class LayoutSearch {
           if (said.turns().contains(quarterTurns) && possible(map, baseline, front, down)) {
             // Names at the other end speak against this end, whichever line there is the front.
             double score = score(map, content, baseline, front, down) - NAMES * farNames;
-            all.add(new Hypothesis(quarterTurns, baseline, front, score));
+            double dye = content.dyeMm2(baseline, front, down);
+            all.add(new Hypothesis(quarterTurns, baseline, front, score, dye));
           }
         }
       }
@@ -152,7 +157,7 @@ public final class LayoutSearch {
 
   private Layout layout(DensityMap upright, DensityMap turned) {
     if (all.isEmpty()) {
-      return new Layout(0, null, null, -3, 0, 0);
+      return new Layout(0, null, null, -3, 0, 0, 0);
     }
     Hypothesis best = all.get(0);
     double other = -3;
@@ -173,7 +178,8 @@ public final class LayoutSearch {
         path(best.front, map, best.turns >= 2),
         best.score,
         best.score - other,
-        best.score - otherFront);
+        best.score - otherFront,
+        best.dyeMm2);
   }
 
   /** The same mark is often found twice, as pencil and as a coloured line. */

@@ -1,5 +1,6 @@
 package wickmark.imaging.line;
 
+import org.jspecify.annotations.Nullable;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
@@ -99,6 +100,27 @@ final class StripContent {
       }
     }
     return sum / totalDye;
+  }
+
+  /**
+   * Area of the dye above the baseline and, where there is one, below the front, less a margin of
+   * 2.5 mm for what sits on the baseline.
+   *
+   * @param down 1 if the strip's bottom is at the map's last row, −1 if at its first
+   */
+  double dyeMm2(CrossLine baseline, @Nullable CrossLine front, int down) {
+    double margin = 2.5 * map.cellsPerMm();
+    double sum = 0;
+    for (int x = 0; x < map.width(); x++) {
+      double start = baseline.at(x + 0.5) - down * margin;
+      double end = front == null ? (down > 0 ? 0 : map.height()) : front.at(x + 0.5);
+      int from = (int) Math.max(0, Math.min(start, end));
+      int to = (int) Math.min(map.height(), Math.max(start, end));
+      for (int y = from; y < to; y++) {
+        sum += dye.at(x, y) > 0 ? 1 : 0;
+      }
+    }
+    return sum / (map.cellsPerMm() * map.cellsPerMm());
   }
 
   /**

@@ -87,6 +87,11 @@ record Quad(double[] x, double[] y) {
     return new double[] {bilinear(x, u, v), bilinear(y, u, v)};
   }
 
+  /** Share of the other figure that lies in this one, about. */
+  double shareOf(Quad other) {
+    return overlap(other) * Math.min(1, area() / other.area());
+  }
+
   private static double bilinear(double[] c, double u, double v) {
     return (1 - v) * ((1 - u) * c[0] + u * c[1]) + v * ((1 - u) * c[3] + u * c[2]);
   }

@@ -23,15 +23,22 @@ public final class StripFinder {
   private static final int MOST_LINES = 60;
   private static final int MOST_QUADS = 400;
 
+  /** Ranks looked at for further sheets beside those that rank first. */
+  private static final int MOST_RANKS = 60;
+
+  /** Outlines of one place that are taken beyond those that rank first. */
+  private static final int MOST_OF_A_PLACE = 2;
+
   private StripFinder() {}
 
   /**
-   * Returns outlines that do not overlap much, best first.
+   * Returns outlines, best first. They overlap: a sheet is often outlined in several ways.
    *
-   * @param most how many at the most
+   * @param best how many are taken by their rank alone
+   * @param most how many at the most, with those of lower rank that lie elsewhere
    * @param ignored where no edge counts
    */
-  public static List<StripOutline> find(Photo photo, int most, List<PhotoArea> ignored) {
+  public static List<StripOutline> find(Photo photo, int best, int most, List<PhotoArea> ignored) {
     int factor = factorFor(photo, SEARCH_SIZE);
     ColourRaster small = ColourRaster.shrink(photo, factor);
     EdgeMap edges = EdgeMap.of(small);
@@ -41,13 +48,22 @@ public final class StripFinder {
     ColourRaster smooth = ColourRaster.shrink(photo, fine).blurred(0.8);
     ColourRaster coarse = small.blurred(0.8);
     List<StripOutline> outlines = new ArrayList<>();
-    for (Ranked r : ranked) {
-      if (outlines.size() >= most) {
-        break;
-      }
+    for (Ranked r : spread(ranked, best, most)) {
       outlines.add(refine(r, coarse, factor, smooth, fine));
     }
     return outlines;
+  }
+
+  /** The best, then those that lie elsewhere: six strips on one scan are all to be seen. */
+  private static List<Ranked> spread(List<Ranked> ranked, int best, int most) {
+    List<Ranked> taken = new ArrayList<>();
+    for (Ranked r : ranked) {
+      long here = taken.stream().filter(t -> t.quad().shareOf(r.quad()) > 0.5).count();
+      if (taken.size() < best || (taken.size() < most && here < MOST_OF_A_PLACE)) {
+        taken.add(r);
+      }
+    }
+    return taken;
   }
 
   static int factorFor(Photo photo, int size) {
@@ -78,7 +94,7 @@ public final class StripFinder {
       if (distinct.stream().noneMatch(d -> similar(d.quad(), r.quad()))) {
         distinct.add(r);
       }
-      if (distinct.size() >= 12) {
+      if (distinct.size() >= MOST_RANKS) {
         break;
       }
     }

@@ -22,4 +22,15 @@ public record StripOutline(
     corners = List.copyOf(corners);
     sides = List.copyOf(sides);
   }
+
+  /** Share of the smaller sheet that lies in the other, 0 to 1. */
+  public double overlap(StripOutline other) {
+    return quad().overlap(other.quad());
+  }
+
+  private Quad quad() {
+    return new Quad(
+        corners.stream().mapToDouble(PhotoPoint::x).toArray(),
+        corners.stream().mapToDouble(PhotoPoint::y).toArray());
+  }
 }

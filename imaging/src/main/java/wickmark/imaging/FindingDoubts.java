@@ -1,0 +1,84 @@
+package wickmark.imaging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import wickmark.imaging.finding.Doubt;
+
+/** A doubt for each finding whose confidence lies below the level from which it is believed. */
+final class FindingDoubts {
+  private static final double STRIP = 0.4;
+  private static final double BOTTOM = 0.25;
+  private static final double SCALE = 0.7;
+  private static final double BASELINE = 0.6;
+  private static final double FRONT = 0.45;
+  private static final double LANES = 0.9;
+
+  private FindingDoubts() {}
+
+  static List<Doubt> of(StripReading.Confidence sure) {
+    List<Doubt> doubts = new ArrayList<>();
+    add(
+        doubts,
+        "strip-unsure",
+        sure.strip(),
+        STRIP,
+        "That this sheet is the strip",
+        "Look at its outline in the report; if it is not the strip, say --corners.");
+    add(
+        doubts,
+        "bottom-unsure",
+        sure.orientation(),
+        BOTTOM,
+        "Which end of the strip is the bottom",
+        "Look whether the baseline in the report is the one the samples were put on; if not, say"
+            + " --bottom.");
+    add(
+        doubts,
+        "scale-unsure",
+        sure.scale(),
+        SCALE,
+        "How long the ruler's divisions are",
+        "Compare the strip's width in the report with its true one; if it is wrong, say --span or"
+            + " --strip-height. Rf does not depend on it.");
+    add(
+        doubts,
+        "baseline-unsure",
+        sure.baseline(),
+        BASELINE,
+        "Where the baseline runs",
+        "Look at it in the report; if it is wrong, mark it with --baseline.");
+    add(
+        doubts,
+        "front-unsure",
+        sure.front(),
+        FRONT,
+        "Where the solvent front runs",
+        "Look at it in the report; if it is wrong, mark it with --front.");
+    add(
+        doubts,
+        "lanes-unsure",
+        sure.lanes(),
+        LANES,
+        "Where the lanes lie",
+        "Writing, marks on the baseline and stain do not all tell of each lane. Look at their"
+            + " origins in the report; say --origin for one that is wrong.");
+    return doubts;
+  }
+
+  private static void add(
+      List<Doubt> doubts, String code, double is, double level, String what, String advice) {
+    if (is < level) {
+      doubts.add(
+          new Doubt(
+              code,
+              String.format(
+                  Locale.ROOT,
+                  "%s is not sure: %.2f on a scale from 0 to 1, where %.2f is enough. %s",
+                  what,
+                  is,
+                  level,
+                  advice)));
+    }
+  }
+}

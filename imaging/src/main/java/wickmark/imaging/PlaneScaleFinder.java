@@ -1,0 +1,209 @@
+package wickmark.imaging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.photo.Resolution;
+import wickmark.imaging.pose.PlaneEvidence;
+import wickmark.imaging.pose.PlaneFit;
+import wickmark.imaging.pose.PlaneView;
+import wickmark.imaging.scale.PixelScale;
+import wickmark.imaging.scale.RulerEdge;
+import wickmark.imaging.strip.StripOutline;
+
+/** Finds the plane of a strip and its scale: a scan's resolution, or a ruler in a photo. */
+final class PlaneScaleFinder {
+
+  /**
+   * A ruler's printed face lies above the paper: 0.3 mm (thin steel, bevelled plastic) to 2 mm
+   * (wood), common practice. It is nearer to the camera than the paper by that much, and the
+   * plane's unit is the distance from the camera, so that the mean is simply added to it.
+   */
+  private static final double FACE_HEIGHT_MM = 0.8;
+
+  /** Standard uncertainty of the face's height. */
+  private static final double FACE_HEIGHT_U_MM = 0.6;
+
+  /**
+   * Scale marks of a lawful school ruler between any two marks (class II, up to 1 m: 0.5 mm, UK SI
+   * 2016/1153, Schedule 1I, table 1), as a rectangular distribution over 150 mm.
+   */
+  private static final double RULER_ERROR = 0.5 / 1.7320508 / 150;
+
+  /** Scanners keep their resolution within about 0.3 % (common practice), rectangular. */
+  private static final double SCANNER_ERROR = 0.003 / 1.7320508;
+
+  private PlaneScaleFinder() {}
+
+  static PlaneScale of(Photo photo, StripOutline outline, List<RulerEdge> edges) {
+    Optional<Resolution> resolution = ScanResolution.of(photo);
+    boolean flat = resolution.isPresent() && isRectangle(outline);
+    List<RulerEdge> rulers = RulerRow.usable(edges);
+    return flat
+        ? ofScan(photo, resolution.get(), rulers)
+        : ofPhoto(photo, outline, rulers, resolution.isPresent());
+  }
+
+  /** The plane of a scan whose resolution the person says. */
+  static PlaneScale ofDpi(Photo photo, StripOutline outline, List<RulerEdge> edges, double dpi) {
+    PlaneScale scan = ofScan(photo, new Resolution(dpi, dpi), RulerRow.usable(edges));
+    Optional<Resolution> claimed = ScanResolution.of(photo);
+    if (claimed.isPresent() && Math.abs(claimed.get().dpiX() / dpi - 1) > 3 * SCANNER_ERROR) {
+      scan =
+          scan.with(
+              new Doubt(
+                  "scales-disagree",
+                  String.format(
+                      Locale.ROOT,
+                      "%.0f dpi were said, the file says %.0f dpi. What was said was used.",
+                      dpi,
+                      claimed.get().dpiX())));
+    }
+    if (!isRectangle(outline)) {
+      scan =
+          scan.with(
+              new Doubt(
+                  "not-flat",
+                  "A resolution was said, but the strip's corners are more than 2° off a right"
+                      + " angle. If this is a photo and no scan, say --span or --strip-height in"
+                      + " place of --dpi."));
+    }
+    return scan;
+  }
+
+  /** A scan shows cut paper as a rectangle; a photo from straight above nearly so. */
+  private static boolean isRectangle(StripOutline outline) {
+    for (int i = 0; i < 4; i++) {
+      PhotoPoint a = outline.corners().get(i);
+      PhotoPoint b = outline.corners().get((i + 1) % 4);
+      PhotoPoint z = outline.corners().get((i + 3) % 4);
+      double one = StrictMath.atan2(b.y() - a.y(), b.x() - a.x());
+      double two = StrictMath.atan2(z.y() - a.y(), z.x() - a.x());
+      double angle = Math.abs(two - one);
+      angle = angle > Math.PI ? 2 * Math.PI - angle : angle;
+      if (Math.abs(angle - Math.PI / 2) > 0.035) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static PlaneScale ofScan(Photo photo, Resolution resolution, List<RulerEdge> edges) {
+    double focal = photo.widthPx();
+    PlaneView view = new PlaneView(photo.widthPx() / 2.0, photo.heightPx() / 2.0, focal, 0, 0, 0);
+    double mmPerUnit = focal * 25.4 / ((resolution.dpiX() + resolution.dpiY()) / 2);
+    List<Doubt> doubts = new ArrayList<>();
+    if (!edges.isEmpty()) {
+      PlaneEvidence.Division marks = RulerRow.division(edges.get(0));
+      double byRuler = RulerRow.millimetresPerUnit(view, marks, edges.get(0).millimetresPerMark());
+      double apart = byRuler / mmPerUnit - 1;
+      if (Math.abs(apart) > 3 * Math.hypot(RULER_ERROR, SCANNER_ERROR)) {
+        doubts.add(
+            new Doubt(
+                "scales-disagree",
+                String.format(
+                    Locale.ROOT,
+                    "The scan's resolution gives %.4f mm per pixel, the ruler in it %.4f mm per"
+                        + " pixel (%+.1f %%). The resolution was used; say which is right with"
+                        + " --dpi or --span.",
+                    mmPerUnit / focal,
+                    byRuler / focal,
+                    100 * apart)));
+      }
+    }
+    return new PlaneScale(
+        view,
+        new double[0][0],
+        OptionalDouble.of(mmPerUnit),
+        PixelScale.Source.RESOLUTION,
+        SCANNER_ERROR,
+        1,
+        Optional.empty(),
+        1,
+        true,
+        doubts);
+  }
+
+  private static PlaneScale ofPhoto(
+      Photo photo, StripOutline outline, List<RulerEdge> edges, boolean claimsResolution) {
+    List<PlaneEvidence.Division> divisions = new ArrayList<>();
+    for (RulerEdge edge : edges.subList(0, Math.min(1, edges.size()))) {
+      divisions.add(RulerRow.division(edge));
+    }
+    double cornerSigma = Math.max(0.7, outline.sidesSigmaPx());
+    PlaneFit.Result fit =
+        PlaneFit.of(
+            new PlaneEvidence(
+                photo.widthPx(),
+                photo.heightPx(),
+                photo.focalLength35mm(),
+                outline.corners(),
+                cornerSigma,
+                divisions));
+    List<Doubt> doubts = new ArrayList<>();
+    if (claimsResolution && edges.isEmpty()) {
+      doubts.add(
+          new Doubt(
+              "resolution-not-used",
+              "The file carries a resolution, but the strip is seen in perspective as a camera sees"
+                  + " it, so it is no scan and the resolution no scale. Lay a ruler beside the"
+                  + " strip, or say the scale with --span or --strip-height."));
+    }
+    if (edges.isEmpty()) {
+      return new PlaneScale(
+          fit.view(),
+          fit.covariance(),
+          OptionalDouble.empty(),
+          PixelScale.Source.NONE,
+          0,
+          1,
+          Optional.empty(),
+          1,
+          false,
+          doubts);
+    }
+    double mmPerMark = edges.get(0).millimetresPerMark();
+    double mmPerUnit =
+        RulerRow.millimetresPerUnit(fit.view(), divisions.get(0), mmPerMark) + FACE_HEIGHT_MM;
+    if (edges.size() > 1) {
+      compare(fit.view(), edges, mmPerUnit, doubts);
+    }
+    double face = FACE_HEIGHT_U_MM / mmPerUnit;
+    return new PlaneScale(
+        fit.view(),
+        fit.covariance(),
+        OptionalDouble.of(mmPerUnit),
+        PixelScale.Source.RULER,
+        Math.hypot(RULER_ERROR, face),
+        RulerRow.confidence(edges),
+        Optional.of(divisions.get(0)),
+        mmPerMark,
+        false,
+        doubts);
+  }
+
+  private static void compare(
+      PlaneView view, List<RulerEdge> edges, double mmPerUnit, List<Doubt> doubts) {
+    RulerEdge other = edges.get(1);
+    double second =
+        RulerRow.millimetresPerUnit(view, RulerRow.division(other), other.millimetresPerMark());
+    double apart = second / mmPerUnit - 1;
+    if (Math.abs(apart) > 0.02) {
+      doubts.add(
+          new Doubt(
+              "scales-disagree",
+              String.format(
+                  Locale.ROOT,
+                  "Two graduated edges give scales %.1f %% apart (%s and %s marks). The first was"
+                      + " used; check the millimetres against a known length, or say it with --span.",
+                  100 * Math.abs(apart),
+                  edges.get(0).unit().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                  other.unit().name().toLowerCase(Locale.ROOT).replace('_', ' '))));
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package wickmark.imaging;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.pose.PlaneEvidence;
+import wickmark.imaging.pose.PlanePoint;
+import wickmark.imaging.pose.PlaneView;
+import wickmark.imaging.scale.Graduation;
+import wickmark.imaging.scale.GraduationUnit;
+import wickmark.imaging.scale.RulerEdge;
+
+/** A ruler's marks as an evenly divided row on the paper's plane. */
+final class RulerRow {
+  /** A ruler edge below this confidence is not a scale. */
+  private static final double LEAST_RULER = 0.5;
+
+  private static final int MOST_MARKS = 70;
+
+  private static final double INCH_ONLY = 0.6;
+
+  private RulerRow() {}
+
+  /** The edges that are sure enough to be a scale, best first. */
+  static List<RulerEdge> usable(List<RulerEdge> edges) {
+    return edges.stream()
+        .filter(e -> e.confidence() >= LEAST_RULER)
+        .sorted(Comparator.comparingDouble((RulerEdge e) -> -e.confidence() * e.marks().size()))
+        .toList();
+  }
+
+  /**
+   * How sure the divisions' length is: that of the best edge, and less where only an edge in inches
+   * was read, for these are rarely alone on a ruler.
+   */
+  static double confidence(List<RulerEdge> edges) {
+    RulerEdge best = edges.get(0);
+    boolean metric = edges.stream().anyMatch(RulerRow::isMetric);
+    return best.confidence() * (metric ? 1 : INCH_ONLY);
+  }
+
+  private static boolean isMetric(RulerEdge edge) {
+    return edge.unit() == GraduationUnit.MILLIMETRE
+        || edge.unit() == GraduationUnit.HALF_MILLIMETRE;
+  }
+
+  static PlaneEvidence.Division division(RulerEdge edge) {
+    List<Graduation> marks = edge.marks();
+    int step = Math.max(1, marks.size() / MOST_MARKS);
+    List<PhotoPoint> at = new ArrayList<>();
+    List<Integer> index = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i += step) {
+      at.add(marks.get(i).at());
+      index.add(marks.get(i).index());
+    }
+    double sigma = Math.max(0.25, 1.5 * edge.residualPx());
+    return new PlaneEvidence.Division(
+        index.stream().mapToInt(Integer::intValue).toArray(), at, sigma);
+  }
+
+  /** From the evenly divided row that fits the marks best on the plane. */
+  static double millimetresPerUnit(PlaneView view, PlaneEvidence.Division marks, double mmPerMark) {
+    int n = marks.index().length;
+    double mk = 0;
+    double mx = 0;
+    double my = 0;
+    PlanePoint[] p = new PlanePoint[n];
+    for (int i = 0; i < n; i++) {
+      p[i] = view.toPlane(marks.at().get(i));
+      mk += marks.index()[i] / (double) n;
+      mx += p[i].x() / n;
+      my += p[i].y() / n;
+    }
+    double skk = 0;
+    double skx = 0;
+    double sky = 0;
+    for (int i = 0; i < n; i++) {
+      double k = marks.index()[i] - mk;
+      skk += k * k;
+      skx += k * (p[i].x() - mx);
+      sky += k * (p[i].y() - my);
+    }
+    return mmPerMark / Math.hypot(skx / skk, sky / skk);
+  }
+}

@@ -1,0 +1,119 @@
+package wickmark.imaging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.spot.SpotRegion;
+
+/** Doubts of single spots: whether they are spots, and whether one was missed. */
+final class SpotDoubts {
+  /** Confidence from which a spot is believed. */
+  private static final double SPOT = 0.8;
+
+  /** A spot whose centre lies below this part of the way may be what was left at the origin. */
+  private static final double NEAR_ORIGIN = 0.06;
+
+  /**
+   * What is paler than this and has less colour (CIELAB chroma) is as likely a shadow, pencil or
+   * dirt.
+   */
+  private static final double FAINT = 0.1;
+
+  private static final double GREY = 4;
+
+  /** A spot longer than this, mm, is more likely several that run into one another. */
+  private static final double LONG_MM = 22;
+
+  /** Least clear stain, mm², that might be a spot of its own. */
+  private static final double STAIN_MM2 = 3;
+
+  private final FittedLine baseline;
+  private final FittedLine front;
+  private final double cellsPerMm;
+
+  SpotDoubts(FittedLine baseline, FittedLine front, double cellsPerMm) {
+    this.baseline = baseline;
+    this.front = front;
+    this.cellsPerMm = cellsPerMm;
+  }
+
+  List<Doubt> of(ReadingAssembly.Lanes lanes, Optional<LeftoverDye.Stain> leftover) {
+    List<String> unsure = new ArrayList<>();
+    List<String> low = new ArrayList<>();
+    List<String> large = new ArrayList<>();
+    for (int k = 0; k < lanes.spots().size(); k++) {
+      for (int i = 0; i < lanes.spots().get(k).size(); i++) {
+        SpotRegion spot = lanes.spots().get(k).get(i);
+        String name = lanes.names().get(k) + " spot " + (i + 1);
+        double part = part(spot.centroid().x(), spot.centroid().y());
+        double lengthMm = (spot.box().bottom() - spot.box().top()) / cellsPerMm;
+        if (spot.confidence() < SPOT || isGrey(spot)) {
+          unsure.add(named(name, "absorbance %.2f", spot.peakAbsorbance()));
+        }
+        if (part < NEAR_ORIGIN) {
+          low.add(named(name, "Rf %.2f", part));
+        }
+        if (lengthMm > LONG_MM) {
+          large.add(named(name, "%.0f mm", lengthMm));
+        }
+      }
+    }
+    List<Doubt> doubts = new ArrayList<>();
+    add(
+        doubts,
+        "spots-unsure",
+        "Perhaps no spots but a shadow, pencil or dirt: ",
+        unsure,
+        "Look whether there is dye; leave out what is none with --ignore.");
+    add(
+        doubts,
+        "spots-near-origin",
+        "Close to the baseline, perhaps what was left of the sample or ran out of the line: ",
+        low,
+        "Look at them before their Rf is used.");
+    add(
+        doubts,
+        "spots-long",
+        "So long that several dyes may run into one another: ",
+        large,
+        "Look whether they are one spot each; a smaller sample or a longer run parts them.");
+    leftover.filter(stain -> stain.areaMm2() >= STAIN_MM2).ifPresent(s -> doubts.add(stain(s)));
+    return doubts;
+  }
+
+  private static boolean isGrey(SpotRegion spot) {
+    return spot.peakAbsorbance() < FAINT && Math.hypot(spot.colour().a(), spot.colour().b()) < GREY;
+  }
+
+  private static String named(String name, String format, double value) {
+    return name + " (" + String.format(Locale.ROOT, format, value) + ")";
+  }
+
+  private static void add(
+      List<Doubt> doubts, String code, String what, List<String> spots, String advice) {
+    if (!spots.isEmpty()) {
+      doubts.add(new Doubt(code, what + String.join(", ", spots) + ". " + advice));
+    }
+  }
+
+  private Doubt stain(LeftoverDye.Stain stain) {
+    return new Doubt(
+        "stain-left-over",
+        String.format(
+            Locale.ROOT,
+            "%.0f mm² of stain (absorbance up to %.2f) belong to no spot, most of it %.0f mm from"
+                + " the left edge at %.2f of the way to the front. Look whether a spot was missed.",
+            stain.areaMm2(),
+            stain.peak(),
+            stain.x() / cellsPerMm,
+            part(stain.x(), stain.y())));
+  }
+
+  /** Part of the way from baseline to front. */
+  private double part(double x, double y) {
+    return (baseline.at(x) - y) / (baseline.at(x) - front.at(x));
+  }
+}

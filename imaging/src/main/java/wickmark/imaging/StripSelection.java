@@ -1,0 +1,133 @@
+package wickmark.imaging;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.scale.RulerEdge;
+
+/**
+ * Which of the outlines are strips to report: the best, and further ones beside it that would be
+ * taken for strips without it. A ruler has no baseline, an unused strip no dye.
+ */
+final class StripSelection {
+  /** Least evidence of a strip that nobody pointed at. */
+  static final double LEAST_EVIDENCE = 5;
+
+  /** Least evidence of a second strip: most pictures show one. */
+  private static final double LEAST_FURTHER = 5;
+
+  /** Least evidence of a second strip that shows no front. */
+  private static final double LEAST_FRONTLESS = 5.2;
+
+  private static final double LEAST_FURTHER_BASELINE = 0.5;
+
+  /** Least coloured area of a developed strip, mm²: one small spot has more. */
+  private static final double LEAST_DYE_MM2 = 4;
+
+  private final ReadingRequest request;
+  private final List<RulerEdge> edges;
+
+  private StripSelection(ReadingRequest request, List<RulerEdge> edges) {
+    this.request = request;
+    this.edges = edges;
+  }
+
+  /**
+   * Selects.
+   *
+   * @param candidates best first
+   * @param edges rulers in the picture
+   * @return from the left; empty if there is no strip
+   */
+  static List<StripChoice.Candidate> of(
+      List<StripChoice.Candidate> candidates, ReadingRequest request, List<RulerEdge> edges) {
+    return new StripSelection(request, edges).select(candidates);
+  }
+
+  private List<StripChoice.Candidate> select(List<StripChoice.Candidate> candidates) {
+    List<StripChoice.Candidate> ranked = new ArrayList<>(candidates);
+    ranked.sort(
+        Comparator.comparingInt((StripChoice.Candidate c) -> -saidOn(c))
+            .thenComparingDouble(c -> -c.total()));
+    List<StripChoice.Candidate> strips = new ArrayList<>();
+    for (StripChoice.Candidate c : ranked) {
+      boolean enough = strips.isEmpty() ? isStrip(c) : isFurther(c);
+      if (enough && strips.stream().noneMatch(c::overlaps)) {
+        strips.add(c);
+      }
+    }
+    boolean developed = strips.stream().anyMatch(StripSelection::isDeveloped);
+    if (developed) {
+      strips.removeIf(c -> !isDeveloped(c) && saidOn(c) == 0);
+    }
+    return inOrder(strips);
+  }
+
+  private boolean isStrip(StripChoice.Candidate c) {
+    return saidOn(c) > 0
+        || (c.total() >= LEAST_EVIDENCE
+            && (isDeveloped(c) || !StripChoice.isRuler(c.shape(), edges)));
+  }
+
+  private boolean isFurther(StripChoice.Candidate c) {
+    return saidOn(c) > 0
+        || (c.total() >= (c.layout().front() == null ? LEAST_FRONTLESS : LEAST_FURTHER)
+            && c.layout().baseline() != null
+            && c.layout().baseline().certainty() >= LEAST_FURTHER_BASELINE
+            && !StripChoice.isRuler(c.shape(), edges));
+  }
+
+  private static boolean isDeveloped(StripChoice.Candidate c) {
+    return c.layout().dyeMm2() >= LEAST_DYE_MM2;
+  }
+
+  /** How many of the person's words hold for this sheet. */
+  private int saidOn(StripChoice.Candidate c) {
+    int said = request.strip().corners().isEmpty() ? 0 : 1;
+    said += SaidPlaces.on(c.shape(), request.lines().baseline()).isPresent() ? 1 : 0;
+    said += SaidPlaces.on(c.shape(), request.lines().front()).isPresent() ? 1 : 0;
+    return said;
+  }
+
+  /** The option whose place lies on none of the strips, if there is one. */
+  static Optional<String> saidBeside(List<StripChoice.Candidate> strips, ReadingRequest request) {
+    if (isBeside(strips, request.lines().baseline())) {
+      return Optional.of("--baseline");
+    }
+    if (isBeside(strips, request.lines().front())) {
+      return Optional.of("--front");
+    }
+    return request.lines().origins().entrySet().stream()
+        .filter(o -> strips.stream().noneMatch(c -> c.shape().contains(o.getValue())))
+        .map(o -> "--origin " + o.getKey())
+        .sorted()
+        .findFirst();
+  }
+
+  private static boolean isBeside(
+      List<StripChoice.Candidate> strips, Optional<ReadingRequest.Segment> said) {
+    return said.isPresent()
+        && strips.stream().noneMatch(c -> SaidPlaces.on(c.shape(), said).isPresent());
+  }
+
+  /** From the left; from the top where they lie one below the other. */
+  private static List<StripChoice.Candidate> inOrder(List<StripChoice.Candidate> strips) {
+    ToDoubleFunction<StripChoice.Candidate> x = c -> mean(c, PhotoPoint::x);
+    ToDoubleFunction<StripChoice.Candidate> y = c -> mean(c, PhotoPoint::y);
+    strips.sort(Comparator.comparingDouble(spread(strips, x) >= spread(strips, y) ? x : y));
+    return strips;
+  }
+
+  private static double mean(StripChoice.Candidate c, ToDoubleFunction<PhotoPoint> coordinate) {
+    return c.outline().corners().stream().mapToDouble(coordinate).average().orElse(0);
+  }
+
+  private static double spread(
+      List<StripChoice.Candidate> strips, ToDoubleFunction<StripChoice.Candidate> coordinate) {
+    return strips.stream().mapToDouble(coordinate).max().orElse(0)
+        - strips.stream().mapToDouble(coordinate).min().orElse(0);
+  }
+}

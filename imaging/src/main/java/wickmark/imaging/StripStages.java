@@ -1,0 +1,118 @@
+package wickmark.imaging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.lane.DyeMap;
+import wickmark.imaging.lane.LaneFinder;
+import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.line.Layout;
+import wickmark.imaging.line.LineRefiner;
+import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.spot.SpotFinder;
+import wickmark.imaging.spot.SpotRegion;
+import wickmark.imaging.straight.StraightStrip;
+import wickmark.imaging.straight.StripFrame;
+
+/** One strip's way from its outline to its reading, one line a stage. */
+final class StripStages {
+  /** Cells per (nominal) millimetre of the straight strip that is measured. */
+  private static final double CELLS_PER_MM = 8;
+
+  /** Certainty of a line below which it is not there. */
+  private static final double LEAST_BASELINE = 0.3;
+
+  private static final double LEAST_FRONT = 0.15;
+
+  /** The same with its lead over other fronts: below this, any other would do as well. */
+  private static final double LEAST_FRONT_CONFIDENCE = 0.1;
+
+  private final ReadingRequest request;
+  private final StripChoice.Candidate chosen;
+  private final StripFrame plane;
+  private final StripFrame frame;
+  private final StraightStrip strip;
+  private final DensityMap map;
+
+  private StripStages(Photo photo, ReadingRequest request, StripChoice.Candidate chosen) {
+    this.request = request;
+    this.chosen = chosen;
+    this.plane =
+        StripFrame.around(
+            chosen.plane().view(), chosen.corners(), chosen.unitsPerMm() / CELLS_PER_MM);
+    this.frame = chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
+    this.strip = StraightStrip.of(photo, frame, chosen.shape());
+    this.map = DensityMap.of(strip, CELLS_PER_MM);
+  }
+
+  /** Reads the strip, or says what is missing. */
+  static StripOutcome read(Photo photo, ReadingRequest request, StripChoice.Candidate chosen) {
+    Layout.@Nullable LinePath baseline = chosen.layout().baseline();
+    if (baseline == null || baseline.certainty() < LEAST_BASELINE) {
+      return StripRefusals.noBaseline(request);
+    }
+    Layout.@Nullable LinePath front = chosen.layout().front();
+    if (front == null || front.certainty() < LEAST_FRONT) {
+      return StripRefusals.noFront();
+    }
+    return new StripStages(photo, request, chosen).between(baseline, front);
+  }
+
+  private StripOutcome between(Layout.LinePath lower, Layout.LinePath upper) {
+    FittedLine baseline = measured(lower, request.lines().baseline());
+    FittedLine front = measured(upper, request.lines().front());
+    DyeMap dye = DyeMap.of(map, baseline, front);
+    LanePlaces places = new LanePlaces(request, chosen.shape(), frame);
+    List<LaneTrack> lanes =
+        places
+            .all()
+            .orElseGet(
+                () -> places.moved(LaneFinder.find(map, baseline, front, dye, request.lanes())));
+    if (lanes.isEmpty()) {
+      return StripRefusals.noLanes();
+    }
+    if (!LanePlaces.inOrder(lanes)) {
+      return StripRefusals.lanesOutOfOrder();
+    }
+    List<List<SpotRegion>> spots = SpotFinder.find(map, baseline, front, dye, lanes);
+    if (spots.stream().allMatch(List::isEmpty)) {
+      return StripRefusals.noSpots();
+    }
+    ReadingAssembly.Lanes found =
+        new ReadingAssembly.Lanes(lanes, places.names(lanes.size()), spots);
+    List<Doubt> doubts =
+        new SpotDoubts(baseline, front, CELLS_PER_MM)
+            .of(found, LeftoverDye.find(dye, baseline, front, spots, CELLS_PER_MM));
+    return reading(
+        new ReadingAssembly.Straight(frame, strip, baseline, front), found, places, doubts);
+  }
+
+  /** The line as the person says it, else to a part of a cell where it was found. */
+  private FittedLine measured(Layout.LinePath found, Optional<ReadingRequest.Segment> said) {
+    return SaidPlaces.on(chosen.shape(), said)
+        .map(segment -> SaidPlaces.line(segment, frame, CELLS_PER_MM))
+        .orElseGet(() -> LineRefiner.refine(map, found.in(plane, frame)));
+  }
+
+  private StripOutcome reading(
+      ReadingAssembly.Straight straight,
+      ReadingAssembly.Lanes lanes,
+      LanePlaces places,
+      List<Doubt> ofSpots) {
+    StripReading.Confidence confidence =
+        StripConfidence.of(request, chosen, straight.baseline(), straight.front(), lanes.tracks());
+    if (confidence.front() < LEAST_FRONT_CONFIDENCE) {
+      return StripRefusals.noFront();
+    }
+    List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));
+    doubts.addAll(FindingDoubts.of(confidence));
+    doubts.addAll(ofSpots);
+    return new StripOutcome.Read(
+        new ReadingAssembly(chosen, straight, lanes, CELLS_PER_MM)
+            .reading(request.unknowns(), confidence, doubts));
+  }
+}

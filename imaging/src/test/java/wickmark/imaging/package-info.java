@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.imaging;
+
+import org.jspecify.annotations.NullMarked;
