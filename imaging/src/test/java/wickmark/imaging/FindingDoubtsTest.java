@@ -1,0 +1,67 @@
+package wickmark.imaging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wickmark.imaging.finding.Doubt;
+import wickmark.testdata.picture.DrawnPicture;
+import wickmark.testdata.strip.DyeCupboard;
+import wickmark.testdata.strip.LanePlan;
+import wickmark.testdata.strip.SpotPlan;
+import wickmark.testdata.strip.SpotShape;
+
+/** What is sure is not doubted; what is not is named, with its figures and what to do. */
+class FindingDoubtsTest {
+  private static final StripReading.Confidence SURE =
+      new StripReading.Confidence(0.8, 0.7, 1, 0.95, 0.9, 1);
+
+  @Test
+  void whatIsSureIsNotDoubted() {
+    assertThat(FindingDoubts.of(SURE)).isEmpty();
+  }
+
+  @Test
+  void eachFindingIsDoubtedByItself() {
+    List<StripReading.Confidence> one =
+        List.of(
+            new StripReading.Confidence(0.1, 0.7, 1, 0.95, 0.9, 1),
+            new StripReading.Confidence(0.8, 0.1, 1, 0.95, 0.9, 1),
+            new StripReading.Confidence(0.8, 0.7, 0.1, 0.95, 0.9, 1),
+            new StripReading.Confidence(0.8, 0.7, 1, 0.1, 0.9, 1),
+            new StripReading.Confidence(0.8, 0.7, 1, 0.95, 0.1, 1),
+            new StripReading.Confidence(0.8, 0.7, 1, 0.95, 0.9, 0.1));
+    assertThat(one.stream().map(FindingDoubts::of))
+        .allSatisfy(
+            doubts -> {
+              assertThat(doubts).hasSize(1);
+              assertThat(doubts.get(0).message()).contains("0.10");
+            });
+    assertThat(one.stream().flatMap(c -> FindingDoubts.of(c).stream()).map(Doubt::code).distinct())
+        .hasSize(6);
+  }
+
+  @Test
+  void aPlainStripIsReadWithoutADoubt() {
+    DrawnPicture picture = DrawnStrips.scan(DrawnStrips.sheet().build());
+    StripReading reading =
+        SaidPlacesTest.read(DrawnStrips.scanned(picture, DrawnStrips.DPI), new RequestBuilder());
+    assertThat(reading.doubts()).isEmpty();
+  }
+
+  @Test
+  void aSpotAtTheBaselineIsDoubted() {
+    DrawnPicture picture =
+        DrawnStrips.scan(
+            DrawnStrips.sheet()
+                .lane(
+                    LanePlan.reference(
+                        "C",
+                        41,
+                        SpotPlan.of(DyeCupboard.LEAF, 0.045, 0.5, SpotShape.gaussian(1.6, 1.2))))
+                .build());
+    StripReading reading =
+        SaidPlacesTest.read(DrawnStrips.scanned(picture, DrawnStrips.DPI), new RequestBuilder());
+    assertThat(reading.doubts()).extracting("code").contains("spots-near-origin");
+  }
+}
