@@ -31,6 +31,7 @@ class RequestSettingsTest {
         new SaidScale.Dpi(300),
         new SaidScale.StripWidth(60),
         new SaidScale.StripHeight(105.5),
+        new SaidScale.StripSize(60, 105.5),
         OptionText.span("0,0,100,0=25.4"));
   }
 
