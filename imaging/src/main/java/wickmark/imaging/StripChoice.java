@@ -32,7 +32,7 @@ final class StripChoice {
   private static final double USUAL_HALF_OUTLINE_MM = 210;
 
   /** Weight of the outline's score (0 to 1) against the content's. */
-  private static final double OUTLINE_WEIGHT = 4;
+  private static final double OUTLINE_WEIGHT = 8;
 
   /** Weight against an outline that a ruler runs through: it holds the ruler or is one. */
   private static final double RULER_WEIGHT = 5;

@@ -14,13 +14,13 @@ import wickmark.imaging.scale.RulerEdge;
  */
 final class StripSelection {
   /** Least evidence of a strip that nobody pointed at. */
-  static final double LEAST_EVIDENCE = 5;
+  static final double LEAST_EVIDENCE = 5.6;
 
   /** Least evidence of a second strip: most pictures show one. */
-  private static final double LEAST_FURTHER = 5;
+  private static final double LEAST_FURTHER = 5.6;
 
   /** Least evidence of a second strip that shows no front. */
-  private static final double LEAST_FRONTLESS = 5.2;
+  private static final double LEAST_FRONTLESS = 5.8;
 
   private static final double LEAST_FURTHER_BASELINE = 0.5;
 

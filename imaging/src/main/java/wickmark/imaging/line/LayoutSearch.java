@@ -12,6 +12,9 @@ import wickmark.imaging.paper.DensityMap;
  * baseline and marks on it, and how far from the ends people draw them.
  */
 public final class LayoutSearch {
+  /** Evidence from which a line is surely one: the shade at the paper's edge has less. */
+  private static final double CLEAR_FRONT = 1.2;
+
   /** What it costs to see no front: strips without one are rare, a remark at it is not. */
   private static final double NO_FRONT = 0.7;
 
@@ -25,6 +28,7 @@ public final class LayoutSearch {
       @Nullable CrossLine baseline,
       @Nullable CrossLine front,
       double score,
+      double evidence,
       double dyeMm2) {}
 
   private final SaidLayout said;
@@ -59,6 +63,7 @@ public final class LayoutSearch {
         for (CrossLine front : fronts) {
           if (front != null
               && possible(map, baseline, front, down)
+              && frontEvidence(front) > CLEAR_FRONT
               && content.dyeShareBeyond(front, down) < 0.1) {
             farNames = Math.max(farNames, content.namesUnderLanes(front, -down));
           }
@@ -68,7 +73,9 @@ public final class LayoutSearch {
             // Names at the other end speak against this end, whichever line there is the front.
             double score = score(map, content, baseline, front, down) - NAMES * farNames;
             double dye = content.dyeMm2(baseline, front, down);
-            all.add(new Hypothesis(quarterTurns, baseline, front, score, dye));
+            all.add(
+                new Hypothesis(
+                    quarterTurns, baseline, front, score, score + NAMES * farNames, dye));
           }
         }
       }
@@ -176,7 +183,7 @@ public final class LayoutSearch {
         best.turns,
         path(best.baseline, map, best.turns >= 2),
         path(best.front, map, best.turns >= 2),
-        best.score,
+        best.evidence,
         best.score - other,
         best.score - otherFront,
         best.dyeMm2);

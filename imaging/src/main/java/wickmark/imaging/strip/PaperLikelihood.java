@@ -79,7 +79,7 @@ final class PaperLikelihood {
       visible += s ? 1 : 0;
     }
     if (visible < step.length / 3) {
-      return 0.4; // the picture's border cuts the strip off here: neither for nor against
+      return 0.3; // the picture's border cuts the strip off here: neither for nor against
     }
     double[] typical = new double[3];
     for (int c = 0; c < 3; c++) {
@@ -103,7 +103,9 @@ final class PaperLikelihood {
         }
       }
     }
-    return agree / visible * size / (size + HALF_STEP);
+    double share = agree / visible;
+    // A side that runs on past the paper's corner is a wrong one, though most of it is an edge.
+    return share * share * size / (size + HALF_STEP);
   }
 
   private static double dot(double[] a, double[] b) {
