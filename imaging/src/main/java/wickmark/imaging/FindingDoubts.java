@@ -15,7 +15,7 @@ final class FindingDoubts {
   private static final double BOTTOM = 0.25;
   private static final double SCALE = 0.7;
   private static final double BASELINE = 0.6;
-  private static final double FRONT = 0.6;
+  private static final double FRONT = 0.62;
   private static final double LANES = 0.9;
 
   private FindingDoubts() {}
