@@ -49,7 +49,10 @@ public final class StripFinder {
     ColourRaster coarse = small.blurred(0.8);
     List<StripOutline> outlines = new ArrayList<>();
     for (Ranked r : spread(ranked, best, most)) {
-      outlines.add(refine(r, coarse, factor, smooth, fine));
+      StripOutline outline = refine(r, coarse, factor, smooth, fine);
+      if (outline.isFigure()) {
+        outlines.add(outline);
+      }
     }
     return outlines;
   }

@@ -28,6 +28,12 @@ public record StripOutline(
     return quad().overlap(other.quad());
   }
 
+  /** Whether the corners span a figure: sides followed at fine scale may cross where none are. */
+  boolean isFigure() {
+    return corners.stream().allMatch(c -> Double.isFinite(c.x()) && Double.isFinite(c.y()))
+        && quad().isConvexClockwise();
+  }
+
   private Quad quad() {
     return new Quad(
         corners.stream().mapToDouble(PhotoPoint::x).toArray(),
