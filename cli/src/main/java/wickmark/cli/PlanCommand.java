@@ -66,7 +66,10 @@ final class PlanCommand implements Callable<Integer> {
       names = "--solvent",
       paramLabel = "NAME",
       defaultValue = "water",
-      description = "The solvent; ${DEFAULT-VALUE} without this.")
+      description =
+          "The solvent; ${DEFAULT-VALUE} without this. Known with their cautions: water, salt water,"
+              + " sodium hydrogencarbonate solution, ethanol, propan-2-ol, propanone, ethyl"
+              + " ethanoate, petroleum ether, ammonia solution.")
   private String solvent = "";
 
   @Option(

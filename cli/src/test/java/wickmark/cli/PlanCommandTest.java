@@ -170,7 +170,7 @@ class PlanCommandTest {
         assertThat(strip[1] - strip[0]).isCloseTo(86, within(0.3));
         assertThat(strip[0]).isCloseTo(10, within(0.2));
         // Only the long ticks of the bar, at 0, 50 and 100 mm, reach 16 mm above the sheet's edge.
-        double[] bar = darkEnds(page, (int) ((297 - 16) * PIXELS_PER_MM));
+        double[] bar = darkEnds(page, (297 - 16) * PIXELS_PER_MM);
         assertThat(bar[1] - bar[0]).isCloseTo(100, within(0.3));
       }
     }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Cautions for the usual solvents of a school, in general words.
@@ -14,54 +13,51 @@ import java.util.stream.Collectors;
  */
 enum Solvent {
   WATER(
-      "water",
-      List.of(),
-      "Not classified as hazardous.",
-      "Wipe up spills. Dyes stain skin and clothes."),
+      "water", "", "Not classified as hazardous.", "Wipe up spills. Dyes stain skin and clothes."),
   SALT_WATER(
       "salt water",
-      List.of("saltwater", "sodium chloride solution", "brine"),
+      "saltwater, sodium chloride solution, brine",
       "Not classified as hazardous.",
       "Wipe up spills. Dyes stain skin and clothes."),
   HYDROGENCARBONATE(
       "sodium hydrogencarbonate solution",
-      List.of("bicarbonate", "baking soda"),
+      "bicarbonate, baking soda",
       "Not classified as hazardous.",
       "Wipe up spills. Dyes stain skin and clothes."),
   ETHANOL(
       "ethanol",
-      List.of("alcohol", "denatured alcohol", "spirit"),
+      "alcohol, denatured alcohol, spirit",
       "Highly flammable liquid and vapour; causes serious eye irritation. Denatured spirit may hold"
           + " methanol, which is toxic.",
       Words.NO_FLAMES),
   PROPAN_2_OL(
       "propan-2-ol",
-      List.of("isopropanol", "2-propanol", "isopropyl alcohol", "rubbing alcohol"),
+      "isopropanol, 2-propanol, isopropyl alcohol, rubbing alcohol",
       "Highly flammable liquid and vapour; causes serious eye irritation; may cause drowsiness or"
           + " dizziness.",
       Words.NO_FLAMES),
   PROPANONE(
       "propanone",
-      List.of("acetone"),
+      "acetone",
       "Highly flammable liquid and vapour; causes serious eye irritation; may cause drowsiness or"
           + " dizziness; repeated exposure may cause dry skin.",
       Words.NO_FLAMES),
   ETHYL_ETHANOATE(
       "ethyl ethanoate",
-      List.of("ethyl acetate"),
+      "ethyl acetate",
       "Highly flammable liquid and vapour; causes serious eye irritation; may cause drowsiness or"
           + " dizziness; repeated exposure may cause dry skin.",
       Words.NO_FLAMES),
   PETROLEUM_ETHER(
       "petroleum ether",
-      List.of("light petroleum", "petroleum spirit"),
+      "light petroleum, petroleum spirit",
       "Highly flammable liquid and vapour; may be fatal if swallowed and enters airways; may cause"
           + " drowsiness or dizziness; toxic to aquatic life with long lasting effects. It may hold"
           + " hexane.",
       Words.NO_FLAMES + " Use a fume cupboard. Never pour it down the sink."),
   AMMONIA(
       "ammonia solution",
-      List.of("ammonia", "ammonium hydroxide"),
+      "ammonia, ammonium hydroxide",
       "Concentrated: causes severe skin burns and eye damage, may cause respiratory irritation,"
           + " very toxic to aquatic life. Dilute: the vapour irritates.",
       "Fume cupboard for the concentrated solution; chemical splash goggles and gloves. Never near"
@@ -75,11 +71,14 @@ enum Solvent {
   }
 
   private final String name;
-  private final List<String> otherNames;
+
+  /** Parted by commas. */
+  private final String otherNames;
+
   private final String hazards;
   private final String care;
 
-  Solvent(String name, List<String> otherNames, String hazards, String care) {
+  Solvent(String name, String otherNames, String hazards, String care) {
     this.name = name;
     this.otherNames = otherNames;
     this.hazards = hazards;
@@ -90,12 +89,9 @@ enum Solvent {
   static Optional<Solvent> named(String text) {
     String wanted = text.strip().toLowerCase(Locale.ROOT);
     return Arrays.stream(values())
-        .filter(s -> s.name.equals(wanted) || s.otherNames.contains(wanted))
+        .filter(s -> !wanted.isEmpty())
+        .filter(s -> s.name.equals(wanted) || List.of(s.otherNames.split(", ")).contains(wanted))
         .findFirst();
-  }
-
-  static String names() {
-    return Arrays.stream(values()).map(s -> s.name).collect(Collectors.joining(", "));
   }
 
   /** Returns what to say about a solvent, whether it is known here or not. */
