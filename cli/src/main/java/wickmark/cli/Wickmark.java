@@ -46,6 +46,7 @@ public final class Wickmark implements Runnable {
             .addSubcommand(new CheckCommand())
             .addSubcommand(new ReproduceCommand(measuring))
             .addSubcommand(new PoolCommand())
+            .addSubcommand(new PlanCommand())
             .addSubcommand(new ExampleCommand());
     // A file may be called "@strip.jpg".
     line.setExpandAtFiles(false);

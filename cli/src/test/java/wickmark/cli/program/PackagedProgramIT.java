@@ -73,7 +73,9 @@ class PackagedProgramIT {
     Path empty = Files.createDirectory(folder.resolve("empty"));
     Path tools = Files.createDirectory(folder.resolve("tools"));
     for (String tool : List.of("dirname", "readlink")) {
-      Files.createSymbolicLink(tools.resolve(tool), Path.of("/usr/bin", tool));
+      Path script = tools.resolve(tool);
+      Files.writeString(script, "#!/bin/sh\nexec /usr/bin/" + tool + " \"$@\"\n");
+      assertThat(script.toFile().setExecutable(true)).isTrue();
     }
 
     ProgramRun run =

@@ -1,0 +1,101 @@
+package wickmark.cli.plan;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+
+/**
+ * A plan as a PDF: strips to trace or to cut out, true to scale with a bar of 100 mm to check the
+ * print by, and a table for what is read. Vector, with its letters embedded; the same plan gives
+ * the same bytes.
+ */
+public final class PlanPdf {
+  /** Home printers leave this much of the sheet's edge white. */
+  static final double MARGIN = 10;
+
+  /** Room above the strips for the title, below them for the bar. */
+  static final double HEAD = 12;
+
+  static final double FOOT = 14;
+  static final double GAP = 8;
+
+  private static final String LETTERS =
+      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+  private PlanPdf() {}
+
+  /** Returns how many strips go on a sheet; 0 where not even one does. */
+  public static int stripsOnASheet(Size sheet, Size paper) {
+    int across = fit(sheet.width() - 2 * MARGIN, paper.width());
+    int upright = fit(sheet.height() - 2 * MARGIN - HEAD - FOOT, paper.height());
+    return across * upright;
+  }
+
+  private static int fit(double room, double length) {
+    return (int) Math.floor((room + GAP) / (length + GAP));
+  }
+
+  /**
+   * Returns the file's bytes.
+   *
+   * @param strips how many strips are drawn, over as many sheets as it takes
+   */
+  public static byte[] of(StripLayout layout, Size sheet, int strips) {
+    try (PDDocument document = new PDDocument()) {
+      document.setDocumentId(1L);
+      document.getDocumentInformation().setTitle("Strip plan");
+      PDFont letters = letters(document);
+      int across = fit(sheet.width() - 2 * MARGIN, layout.paper().width());
+      int onASheet = stripsOnASheet(sheet, layout.paper());
+      for (int first = 0; first < strips; first += onASheet) {
+        try (SheetDrawing drawing = new SheetDrawing(document, page(document, sheet), letters)) {
+          drawing.head(sheet, "Trace or cut out. Print at 100 %: the bar below is 100 mm long.");
+          for (int i = first; i < Math.min(strips, first + onASheet); i++) {
+            int column = (i - first) % across;
+            int row = (i - first) / across;
+            drawing.strip(
+                layout,
+                MARGIN + column * (layout.paper().width() + GAP),
+                sheet.height()
+                    - MARGIN
+                    - HEAD
+                    - layout.paper().height()
+                    - row * (layout.paper().height() + GAP));
+          }
+          drawing.bar();
+        }
+      }
+      try (SheetDrawing drawing = new SheetDrawing(document, page(document, sheet), letters)) {
+        drawing.head(sheet, "Readings, in millimetres from the baseline. Rf = spot ÷ front.");
+        drawing.table(layout, sheet);
+      }
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      document.save(bytes);
+      return bytes.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static PDPage page(PDDocument document, Size sheet) {
+    PDPage page =
+        new PDPage(
+            new PDRectangle(
+                SheetDrawing.points(sheet.width()), SheetDrawing.points(sheet.height())));
+    document.addPage(page);
+    return page;
+  }
+
+  private static PDFont letters(PDDocument document) throws IOException {
+    try (InputStream in = PDDocument.class.getResourceAsStream(LETTERS)) {
+      return PDType0Font.load(document, Objects.requireNonNull(in, LETTERS), true);
+    }
+  }
+}
