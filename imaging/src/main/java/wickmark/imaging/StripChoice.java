@@ -40,6 +40,9 @@ final class StripChoice {
   /** Outlines of sheets that lie open to view score more. */
   private static final double POOR_OUTLINE = 0.25;
 
+  /** Cells of the quick look at a sheet of 400 mm by 500 mm. */
+  private static final double MOST_CELLS = 5e6;
+
   /** Overlap from which two outlines are of the same place: strips may lie over one another. */
   private static final double SAME_PLACE = 0.15;
 
@@ -201,6 +204,10 @@ final class StripChoice {
             candidate.plane().view(),
             candidate.outline().corners(),
             candidate.unitsPerMm() / CELLS_PER_MM);
+    if ((double) frame.width() * frame.height() > MOST_CELLS) {
+      // By this ruler the sheet would be larger than any strip: not both are what they seem.
+      return Layout.none();
+    }
     StraightStrip strip = StraightStrip.of(photo, frame, candidate.shape());
     DensityMap map = DensityMap.of(strip, CELLS_PER_MM, BLOCK_MM);
     return LayoutSearch.find(

@@ -11,10 +11,13 @@ import wickmark.imaging.straight.StraightStrip;
  *
  * @param density red, green and blue
  * @param paper 1 on the paper, 0 beside it or within half a millimetre of its edge
+ * @param steepness how fast the light changes there, density per millimetre: at the edge of a
+ *     shadow a density is that much less certain
  * @param cellsPerMm cells per millimetre, or per nominal millimetre where there is no scale yet
  * @param noise standard deviation of one cell on blank paper, each channel
  */
-public record DensityMap(Raster[] density, Raster paper, double cellsPerMm, double[] noise) {
+public record DensityMap(
+    Raster[] density, Raster paper, Raster steepness, double cellsPerMm, double[] noise) {
   public int width() {
     return paper.width();
   }
@@ -58,7 +61,24 @@ public record DensityMap(Raster[] density, Raster paper, double cellsPerMm, doub
         log[2].cells()[i] = 0;
       }
     }
-    return new DensityMap(log, peeled, cellsPerMm, noise);
+    return new DensityMap(log, peeled, steepness(background[1], cellsPerMm), cellsPerMm, noise);
+  }
+
+  private static Raster steepness(Raster light, double cellsPerMm) {
+    int d = (int) Math.max(1, Math.round(cellsPerMm / 2));
+    Raster out = new Raster(light.width(), light.height());
+    for (int y = 0; y < light.height(); y++) {
+      int above = Math.max(0, y - d);
+      int below = Math.min(light.height() - 1, y + d);
+      for (int x = 0; x < light.width(); x++) {
+        int left = Math.max(0, x - d);
+        int right = Math.min(light.width() - 1, x + d);
+        double dx = (light.at(right, y) - light.at(left, y)) * cellsPerMm / (right - left);
+        double dy = (light.at(x, below) - light.at(x, above)) * cellsPerMm / (below - above);
+        out.set(x, y, (float) Math.sqrt(dx * dx + dy * dy));
+      }
+    }
+    return out;
   }
 
   private static Raster logarithm(Raster light) {
@@ -91,7 +111,7 @@ public record DensityMap(Raster[] density, Raster paper, double cellsPerMm, doub
     for (int c = 0; c < 3; c++) {
       d[c] = density[c].turned();
     }
-    return new DensityMap(d, paper.turned(), cellsPerMm, noise);
+    return new DensityMap(d, paper.turned(), steepness.turned(), cellsPerMm, noise);
   }
 
   /** The least density of the three: pencil and shadow have it, a pure colour hardly. */

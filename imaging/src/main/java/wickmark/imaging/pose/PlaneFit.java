@@ -1,5 +1,7 @@
 package wickmark.imaging.pose;
 
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
@@ -91,20 +93,35 @@ public final class PlaneFit {
           }
           return new Pair<>(new ArrayRealVector(r, false), new Array2DRowRealMatrix(j, false));
         };
-    LeastSquaresOptimizer.Optimum best =
-        new LevenbergMarquardtOptimizer()
-            .optimize(
-                new LeastSquaresBuilder()
-                    .start(p0)
-                    .model(model)
-                    .target(new double[n])
-                    .weight(new DiagonalMatrix(ones(n)))
-                    .maxEvaluations(500)
-                    .maxIterations(200)
-                    .build());
-    RealMatrix covariance = best.getCovariances(1e-12);
-    double fit = best.getResiduals().dotProduct(best.getResiduals()) / n;
-    return new Result(start.with(best.getPoint().toArray()), covariance.getData(), fit);
+    try {
+      LeastSquaresOptimizer.Optimum best =
+          new LevenbergMarquardtOptimizer()
+              .optimize(
+                  new LeastSquaresBuilder()
+                      .start(p0)
+                      .model(model)
+                      .target(new double[n])
+                      .weight(new DiagonalMatrix(ones(n)))
+                      .maxEvaluations(500)
+                      .maxIterations(200)
+                      .build());
+      RealMatrix covariance = best.getCovariances(1e-12);
+      double fit = best.getResiduals().dotProduct(best.getResiduals()) / n;
+      return new Result(start.with(best.getPoint().toArray()), covariance.getData(), fit);
+    } catch (MathIllegalStateException | MathIllegalArgumentException e) {
+      // Corners and marks that no camera sees so: only what cameras are like is known.
+      return new Result(start, prior(), Double.POSITIVE_INFINITY);
+    }
+  }
+
+  /** Covariance of the view before anything is seen. */
+  private double[][] prior() {
+    double[] spread = {focalSpread, DISTORTION_SPREAD, TILT_SPREAD, TILT_SPREAD};
+    double[][] covariance = new double[4][4];
+    for (int i = 0; i < 4; i++) {
+      covariance[i][i] = spread[i] * spread[i];
+    }
+    return covariance;
   }
 
   private static double[] ones(int n) {
