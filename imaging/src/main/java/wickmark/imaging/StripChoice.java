@@ -49,6 +49,9 @@ final class StripChoice {
   /** Outlines looked at by their rank alone. */
   static final int BEST_OUTLINES = 7;
 
+  /** Confidence of a graduated edge that no pencilled row reaches. */
+  private static final double SURE_MARKS = 0.85;
+
   /** Confidence of a graduated edge that makes what bears it a ruler. */
   private static final double SURE_RULER = 0.4;
 
@@ -161,7 +164,7 @@ final class StripChoice {
         new ArrayList<>(request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
     PaperShape whole = shape(outline, ignored);
     List<RulerEdge> beside = outside(edges, whole);
-    ignored.addAll(RulerCover.of(outline.corners(), whole, beside));
+    ignored.addAll(RulerCover.of(outline.corners(), whole, surely(edges)));
     PaperShape shape = shape(outline, ignored);
     PlaneScale plane =
         request.scale().orElse(null) instanceof SaidScale.Dpi said
@@ -187,13 +190,20 @@ final class StripChoice {
     return OUTLINE_WEIGHT * (outline.score() - missing);
   }
 
-  /** Graduated edges that do not run through the strip: pencilled rows are no ruler. */
+  private static List<RulerEdge> surely(List<RulerEdge> edges) {
+    return edges.stream().filter(edge -> edge.confidence() >= SURE_MARKS).toList();
+  }
+
+  /**
+   * Graduated edges that do not run through the strip, or are surely a ruler's lying on it:
+   * pencilled rows are no ruler.
+   */
   private static List<RulerEdge> outside(List<RulerEdge> edges, PaperShape shape) {
     return edges.stream()
         .filter(
             edge -> {
               long inside = edge.marks().stream().filter(m -> shape.contains(m.at())).count();
-              return inside < 0.5 * edge.marks().size();
+              return edge.confidence() >= SURE_MARKS || inside < 0.5 * edge.marks().size();
             })
         .toList();
   }

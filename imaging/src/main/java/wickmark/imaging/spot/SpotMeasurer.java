@@ -23,8 +23,14 @@ final class SpotMeasurer {
   /** Least peak density of a spot that is reported. */
   private static final double LEAST_PEAK = 0.04;
 
-  /** A spot is wider and longer than this, mm: a pencil stroke is not. */
-  private static final double LEAST_SIZE_MM = 1.3;
+  /** A sample is put on as a dot of 2 to 3 mm and spreads on its way (common practice). */
+  private static final double LEAST_SIZE_MM = 1.8;
+
+  /** The least size of a grey spot, mm: smaller grey figures are pencil, rings and strokes. */
+  private static final double LEAST_GREY_MM = 3.2;
+
+  /** Channels that differ by less than this part of the density are grey. */
+  private static final double GREY = 0.2;
 
   private final DensityMap map;
   private final FittedLine baseline;
@@ -98,11 +104,21 @@ final class SpotMeasurer {
     }
     boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
     SpotRegion.Box box = box(visible);
-    if (box.right() - box.left() < LEAST_SIZE_MM * mm
-        || box.bottom() - box.top() < LEAST_SIZE_MM * mm) {
+    double size = Math.min(box.right() - box.left(), box.bottom() - box.top()) / mm;
+    if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
       return null;
     }
     return region(peak, own, norm, visible, densest, box, peakAbsorbance);
+  }
+
+  private static boolean isGrey(Raster[] smooth, int cell) {
+    double most = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (Raster channel : smooth) {
+      most = Math.max(most, channel.cells()[cell]);
+      least = Math.min(least, channel.cells()[cell]);
+    }
+    return most - least < GREY * most;
   }
 
   /** Writing near the front, or the rim of a neighbour, is not the middle of this spot. */
