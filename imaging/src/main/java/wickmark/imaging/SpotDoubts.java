@@ -25,7 +25,7 @@ final class SpotDoubts {
   private static final double GREY = 4;
 
   /** A spot longer than this, mm, is more likely several that run into one another. */
-  private static final double LONG_MM = 22;
+  private static final double LONG_MM = 30;
 
   /** Least clear stain, mm², that might be a spot of its own. */
   private static final double STAIN_MM2 = 3;

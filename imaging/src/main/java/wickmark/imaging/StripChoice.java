@@ -47,7 +47,7 @@ final class StripChoice {
   private static final double SAME_PLACE = 0.15;
 
   /** Outlines looked at by their rank alone. */
-  static final int BEST_OUTLINES = 7;
+  static final int BEST_OUTLINES = 5;
 
   /** Confidence of a graduated edge that no pencilled row reaches. */
   private static final double SURE_MARKS = 0.85;
