@@ -14,7 +14,7 @@ public final class SpotFinder {
   static final double ORIGIN_MM = 2.2;
 
   /** Dye stops at the front; its blur and the front's own width reach a little beyond, mm. */
-  private static final double BEYOND_MM = 1.5;
+  static final double BEYOND_MM = 1.5;
 
   private SpotFinder() {}
 

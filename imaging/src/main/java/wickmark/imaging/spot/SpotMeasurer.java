@@ -20,6 +20,12 @@ final class SpotMeasurer {
   /** Density at which paper looks stained: about 2 CIELAB units, just seen (Mahy 1994: 2.3). */
   private static final double VISIBLE = 0.016;
 
+  /** Part of the peak's density down to which the dye counts for the centre of mass. */
+  private static final double WHOLE = 0.015;
+
+  /** How far a front's own width and blur carry dye beyond it, mm. */
+  private static final double FRONT_BLUR_MM = 0.6;
+
   /** Least peak density of a spot that is reported. */
   private static final double LEAST_PEAK = 0.04;
 
@@ -108,7 +114,8 @@ final class SpotMeasurer {
     if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
       return null;
     }
-    return region(peak, own, norm, visible, densest, box, peakAbsorbance);
+    boolean[] whole = whole(norm, densest, box, peakNorm);
+    return region(peak, own, norm, visible, whole, densest, box, peakAbsorbance);
   }
 
   private static boolean isGrey(Raster[] smooth, int cell) {
@@ -167,6 +174,23 @@ final class SpotMeasurer {
     return own;
   }
 
+  /**
+   * What counts for the centre of mass: down to where the dye fades away, but not over the front,
+   * where writing stands, and not far from what is seen.
+   */
+  private boolean[] whole(Raster norm, int densest, SpotRegion.Box box, double peakNorm) {
+    boolean[] whole = VisibleExtent.around(norm, densest, Math.max(2.5 * noise, WHOLE * peakNorm));
+    double margin = 0.3 * (box.bottom() - box.top());
+    for (int i = 0; i < whole.length; i++) {
+      double y = top + i / width + 0.5;
+      double x = left + i % width + 0.5;
+      boolean near = y > box.top() - margin && y < box.bottom() + margin;
+      whole[i] &= near && y > Math.min(box.top(), front.at(x) - FRONT_BLUR_MM * mm);
+      whole[i] &= y > front.at(x) - SpotFinder.BEYOND_MM * mm;
+    }
+    return whole;
+  }
+
   private SpotRegion.Box box(boolean[] visible) {
     int x0 = width;
     int x1 = -1;
@@ -188,6 +212,7 @@ final class SpotMeasurer {
       Raster[] own,
       Raster norm,
       boolean[] visible,
+      boolean[] whole,
       int densest,
       SpotRegion.Box box,
       double peakAbsorbance) {
@@ -196,19 +221,19 @@ final class SpotMeasurer {
     double my = 0;
     int area = 0;
     for (int i = 0; i < visible.length; i++) {
-      if (visible[i]) {
+      area += visible[i] ? 1 : 0;
+      if (whole[i]) {
         double d = Math.max(0, own[0].cells()[i] + own[1].cells()[i] + own[2].cells()[i]);
         sum += d;
         mx += d * (left + i % width + 0.5);
         my += d * (top + i / width + 0.5);
-        area++;
       }
     }
     double cx = mx / sum;
     double cy = my / sum;
     double second = 0;
     for (int i = 0; i < visible.length; i++) {
-      if (visible[i]) {
+      if (whole[i]) {
         double dy = top + i / width + 0.5 - cy;
         second += dy * dy;
       }
@@ -217,7 +242,7 @@ final class SpotMeasurer {
     double fromNoise = cell * Math.sqrt(second) / sum;
     // The paper's texture and the shared-out overlap move a centre by some part of its size.
     double fromShape =
-        0.008 * (box.bottom() - box.top()) + overlapShare(peak) * 0.05 * (box.bottom() - box.top());
+        0.011 * (box.bottom() - box.top()) + overlapShare(peak) * 0.05 * (box.bottom() - box.top());
     double u = Math.sqrt(fromNoise * fromNoise + fromShape * fromShape);
     double dx = left + densest % width + 0.5;
     double dy = top + densest / width + 0.5;
