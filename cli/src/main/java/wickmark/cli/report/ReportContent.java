@@ -13,6 +13,7 @@ record ReportContent(
     String title,
     String pictureName,
     String overview,
+    String centreNote,
     List<String> warnings,
     Sketch photo,
     Sketch strip,
@@ -47,6 +48,7 @@ record ReportContent(
         title,
         record.photo().file(),
         ResultText.overview(record),
+        centreNote(record.settings()),
         record.warnings().stream().map(RunRecord.Warning::message).toList(),
         photo,
         strip,
@@ -57,6 +59,17 @@ record ReportContent(
         BudgetTable.of(record),
         facts(record),
         settings(record.settings()));
+  }
+
+  private static String centreNote(Map<String, Object> settings) {
+    String rest =
+        "; the middle is halfway along what the eye sees. They part where a spot leaves a tail.";
+    return switch (String.valueOf(settings.get("spotCentre"))) {
+      case "middle" ->
+          "The centre is, as asked for, the middle: halfway along what the eye sees of the spot.";
+      case "densest" -> "The centre is, as asked for, the spot’s densest point" + rest;
+      default -> "The centre is the point about which the dye balances" + rest;
+    };
   }
 
   private static LaneRows rows(RunRecord.Lane lane) {
