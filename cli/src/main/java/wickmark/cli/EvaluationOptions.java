@@ -15,8 +15,8 @@ final class EvaluationOptions {
       names = "--spot-centre",
       paramLabel = "centroid|middle|densest",
       description =
-          "The point of a spot that distance and Rf are measured to: the balance point of its dye"
-              + " (without the option), the middle of what is visible, or its densest point.")
+          "The point of a spot that its Rf is of: the balance point of its dye (without the"
+              + " option), the middle of what is visible, or its densest point.")
   @Nullable String centre;
 
   @Option(

@@ -208,6 +208,12 @@ class MeasureCommandTest {
     }
 
     @Test
+    void theTableSaysOfWhichPointTheRfIs() {
+      assertThat(measure(picture, "--spot-centre=middle").out()).contains("that of the middle");
+      assertThat(measure(picture, "--replace").out()).doesNotContain("as asked for");
+    }
+
+    @Test
     void nothingOfTheSpotsIsTheUsual() {
       assertThat(heard()).isEqualTo(MeasuringRequest.of(ReadingRequest.nothing()));
     }

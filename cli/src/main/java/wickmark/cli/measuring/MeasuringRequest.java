@@ -8,7 +8,7 @@ import wickmark.imaging.ReadingRequest;
  * All that the person says of a measurement.
  *
  * @param reading what is said of the picture
- * @param centre which point of a spot the distances and Rf are those of
+ * @param centre which point of a spot its Rf is of
  * @param matching when two spots count as alike
  */
 public record MeasuringRequest(ReadingRequest reading, SpotCentre centre, MatchSettings matching) {

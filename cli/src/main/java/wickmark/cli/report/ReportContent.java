@@ -23,6 +23,10 @@ record ReportContent(
     List<Fact> facts,
     List<Fact> settings) {
 
+  private static final String CENTRE_AND_MIDDLE =
+      "The centre is the point about which the dye balances; the middle is halfway along what the"
+          + " eye sees. They part where a spot leaves a tail.";
+
   /** The rows of one lane. */
   record LaneRows(String name, String role, String reading, String front, List<SpotRow> spots) {}
 
@@ -48,7 +52,7 @@ record ReportContent(
         title,
         record.photo().file(),
         ResultText.overview(record),
-        centreNote(record.settings()),
+        centreNote(record),
         record.warnings().stream().map(RunRecord.Warning::message).toList(),
         photo,
         strip,
@@ -61,15 +65,9 @@ record ReportContent(
         settings(record.settings()));
   }
 
-  private static String centreNote(Map<String, Object> settings) {
-    String rest =
-        "; the middle is halfway along what the eye sees. They part where a spot leaves a tail.";
-    return switch (String.valueOf(settings.get("spotCentre"))) {
-      case "middle" ->
-          "The centre is, as asked for, the middle: halfway along what the eye sees of the spot.";
-      case "densest" -> "The centre is, as asked for, the spot’s densest point" + rest;
-      default -> "The centre is the point about which the dye balances" + rest;
-    };
+  private static String centreNote(RunRecord record) {
+    return CENTRE_AND_MIDDLE
+        + ResultText.rfOfAnotherPoint(record).map(note -> " " + note).orElse("");
   }
 
   private static LaneRows rows(RunRecord.Lane lane) {
