@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
@@ -41,7 +42,7 @@ import wickmark.imaging.ReadingRequest;
       "",
       "Example: wickmark measure strip.jpg --lanes A,B,C,X --unknown X",
       "",
-      "The scale is found by itself: a ruler or the printed card in the picture, or the resolution"
+      "The scale is found by itself: a ruler in the picture, or the resolution"
           + " of a scan. Places are pixels of the upright picture, x to the right, y down."
     })
 final class MeasureCommand implements Callable<Integer> {
@@ -72,6 +73,7 @@ final class MeasureCommand implements Callable<Integer> {
   @Mixin private LaneOptions lanes = new LaneOptions();
   @Mixin private ScaleOptions scale = new ScaleOptions();
   @Mixin private PlaceOptions places = new PlaceOptions();
+  @Mixin private EvaluationOptions evaluation = new EvaluationOptions();
 
   @Option(names = "--json", description = "Print the records as JSON in place of the table.")
   private boolean json;
@@ -91,16 +93,17 @@ final class MeasureCommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     List<Path> pictures;
-    ReadingRequest said;
+    MeasuringRequest said;
     try {
       said =
-          new ReadingRequest(
-              lanes.checkedNames(),
-              lanes.unknowns(),
-              lanes.laneCount(),
-              scale.said(),
-              places.strip(),
-              places.lines(lanes.origins()));
+          evaluation.of(
+              new ReadingRequest(
+                  lanes.checkedNames(),
+                  lanes.unknowns(),
+                  lanes.laneCount(),
+                  scale.said(),
+                  places.strip(),
+                  places.lines(lanes.origins())));
       pictures = PictureList.of(named);
       check(pictures);
     } catch (IllegalArgumentException e) {
@@ -122,7 +125,7 @@ final class MeasureCommand implements Callable<Integer> {
     PictureList.checkFolders(pictures);
   }
 
-  private int measureAll(List<Path> pictures, ReadingRequest said) {
+  private int measureAll(List<Path> pictures, MeasuringRequest said) {
     PictureRun run = new PictureRun(measuring, out, replace, said, Optional.ofNullable(title));
     List<PictureResult> results = new ArrayList<>();
     int exitCode = ExitCode.DONE;

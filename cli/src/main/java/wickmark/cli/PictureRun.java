@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wickmark.cli.measuring.MeasuredStrip;
+import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.RequestSettings;
 import wickmark.cli.measuring.StraightPicture;
 import wickmark.cli.measuring.StripMeasuring;
@@ -29,21 +30,20 @@ import wickmark.cli.report.PictureFiles;
 import wickmark.cli.report.ReportPage;
 import wickmark.cli.table.TextTable;
 import wickmark.core.record.RunRecord;
-import wickmark.imaging.ReadingRequest;
 
 /** Takes one picture from the file to its record folders. Whatever happens, it answers. */
 final class PictureRun {
   private final StripMeasuring measuring;
   private final Path out;
   private final boolean replace;
-  private final ReadingRequest said;
+  private final MeasuringRequest said;
   private final Optional<String> title;
 
   PictureRun(
       StripMeasuring measuring,
       Path out,
       boolean replace,
-      ReadingRequest said,
+      MeasuringRequest said,
       Optional<String> title) {
     this.measuring = measuring;
     this.out = out;

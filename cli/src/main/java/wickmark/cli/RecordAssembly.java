@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.RequestSettings;
 import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.record.RecordJson;
 import wickmark.core.record.RunRecord;
-import wickmark.imaging.ReadingRequest;
 
 /** Completes what was measured with what only the command line knows: program, file, settings. */
 final class RecordAssembly {
@@ -19,7 +19,7 @@ final class RecordAssembly {
 
   /** Returns the record as it is written: complete and rounded. */
   static RunRecord of(
-      RunRecord measured, PhotoFile file, ReadingRequest said, Optional<String> title) {
+      RunRecord measured, PhotoFile file, MeasuringRequest said, Optional<String> title) {
     Map<String, Object> settings = new LinkedHashMap<>();
     title.ifPresent(text -> settings.put("title", text));
     settings.putAll(RequestSettings.of(said));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wickmark.cli.measuring.MeasuredStrip;
+import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.RequestSettings;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.photo.PhotoFile;
@@ -16,7 +17,6 @@ import wickmark.cli.reproduce.Difference;
 import wickmark.cli.reproduce.PictureSearch;
 import wickmark.cli.reproduce.RecordComparison;
 import wickmark.core.record.RunRecord;
-import wickmark.imaging.ReadingRequest;
 
 /** Measures a record's picture again and compares. */
 final class Reproduction {
@@ -65,7 +65,7 @@ final class Reproduction {
 
   private Answer compare(String shown, RunRecord recorded, Path picture)
       throws UnreadablePictureException {
-    ReadingRequest said = RequestSettings.from(recorded.settings());
+    MeasuringRequest said = RequestSettings.from(recorded.settings());
     PhotoFile read = PhotoFile.read(picture);
     PhotoFile file =
         new PhotoFile(recorded.photo().file(), read.sha256(), read.photo(), read.remarks());

@@ -79,6 +79,25 @@ class CheckCommandTest {
   }
 
   @Test
+  void ofASlipInEverythingOnlyTheFirstValuesAreListed() throws IOException {
+    String[] lines = rightReadings();
+    for (int i = 1; i < lines.length; i++) {
+      String[] cells = lines[i].split(",");
+      cells[2] = String.valueOf(Math.round(Double.parseDouble(cells[2])) / 10.0);
+      cells[3] = String.valueOf(Math.round(Double.parseDouble(cells[3])) / 10.0);
+      lines[i] = String.join(",", cells);
+    }
+
+    CommandLineRun run = run("check", recordFile, hand("hand.csv", lines));
+
+    // Four spots and the fronts of three lanes differ, three values are listed.
+    assertThat(run.out())
+        .contains("7 differ")
+        .contains("More such values are in check.csv: p1 4.")
+        .contains("In 7 readings");
+  }
+
+  @Test
   void whatCannotBeReadIsNamedWithFileAndLineAndTheRestIsChecked() throws IOException {
     CommandLineRun run =
         run(

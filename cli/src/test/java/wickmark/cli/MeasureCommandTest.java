@@ -19,8 +19,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wickmark.cli.measuring.MeasuredStrip;
+import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.SampleStrip;
 import wickmark.cli.measuring.StripMeasuring;
+import wickmark.core.chromatogram.SpotCentre;
 import wickmark.imaging.ReadingRequest;
 
 class MeasureCommandTest {
@@ -168,8 +170,9 @@ class MeasureCommandTest {
 
   @Nested
   class WhatIsSaid {
-    private ReadingRequest said(Object... options) {
-      AtomicReference<ReadingRequest> heard = new AtomicReference<>(ReadingRequest.nothing());
+    private MeasuringRequest heard(Object... options) {
+      AtomicReference<MeasuringRequest> heard =
+          new AtomicReference<>(MeasuringRequest.of(ReadingRequest.nothing()));
       Object[] all = Stream.concat(Stream.of(picture), Stream.of(options)).toArray();
       CommandLineRun run =
           measure(
@@ -180,6 +183,55 @@ class MeasureCommandTest {
               all);
       assertThat(run.err()).doesNotContain("needed");
       return heard.get();
+    }
+
+    private ReadingRequest said(Object... options) {
+      return heard(options).reading();
+    }
+
+    @Test
+    void ofTheSpotsReachesTheMeasurementAndTheRecord() throws Exception {
+      MeasuringRequest heard =
+          heard("--spot-centre=densest", "--tolerance-rf=0.05", "--tolerance-colour=6.5");
+
+      assertThat(heard.centre()).isEqualTo(SpotCentre.DENSEST);
+      assertThat(heard.matching().toleranceRf()).isEqualTo(0.05);
+      assertThat(heard.matching().toleranceColour()).isEqualTo(6.5);
+      JsonNode settings =
+          new ObjectMapper()
+              .readTree(Files.readString(out.resolve("strip/record.json")))
+              .at("/settings");
+      assertThat(settings.at("/spotCentre").asText()).isEqualTo("densest");
+      assertThat(settings.at("/toleranceRf").asDouble()).isEqualTo(0.05);
+      assertThat(settings.at("/toleranceColour").asDouble()).isEqualTo(6.5);
+      assertThat(out.resolve("strip/report.html")).content().contains("densest point");
+    }
+
+    @Test
+    void theTableSaysOfWhichPointTheRfIs() {
+      assertThat(measure(picture, "--spot-centre=middle").out()).contains("that of the middle");
+      assertThat(measure(picture, "--replace").out()).doesNotContain("as asked for");
+    }
+
+    @Test
+    void nothingOfTheSpotsIsTheUsual() {
+      assertThat(heard()).isEqualTo(MeasuringRequest.of(ReadingRequest.nothing()));
+    }
+
+    @Test
+    void anotherToleranceIsAnotherRecord() {
+      measure(picture);
+
+      CommandLineRun again = measure(picture, "--tolerance-rf=0.03");
+
+      assertThat(again.exitCode()).isEqualTo(ExitCode.BAD_USAGE);
+      assertThat(again.err()).contains("--replace");
+    }
+
+    @Test
+    void aToleranceOutOfRangeIsToldInASentence() {
+      assertThat(measure(picture, "--tolerance-rf=2").err())
+          .contains("--tolerance-rf must be above 0 and at most 1, was 2.0");
     }
 
     @Test
@@ -212,6 +264,12 @@ class MeasureCommandTest {
           "--dpi=300 --strip-width=60",
           "--span=1,2,3=5",
           "--bottom=south",
+          "--spot-centre=left",
+          "--tolerance-rf=0",
+          "--tolerance-rf=1.01",
+          "--tolerance-rf=NaN",
+          "--tolerance-colour=-4",
+          "--tolerance-colour=101",
           "--corners=1,2,3",
           "--lanes=A,A",
           "--lanes=A,,B",

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wickmark.cli.measuring.MeasuredStrip;
 import wickmark.cli.measuring.SampleStrip;
 import wickmark.cli.measuring.StripMeasuring;
+import wickmark.core.chromatogram.SpotCentre;
 
 class ReproduceCommandTest {
   @TempDir Path folder;
@@ -31,7 +32,10 @@ class ReproduceCommandTest {
         picture,
         "--out",
         folder.resolve("wickmark-records"),
-        "--lanes=A,B,X");
+        "--lanes=A,B,X",
+        "--spot-centre=middle",
+        "--tolerance-rf=0.03",
+        "--tolerance-colour=5");
     record = folder.resolve("wickmark-records/strip");
   }
 
@@ -55,7 +59,10 @@ class ReproduceCommandTest {
     CommandLineRun run =
         reproduce(
             (file, said) -> {
-              assertThat(said.laneNames()).containsExactly("A", "B", "X");
+              assertThat(said.reading().laneNames()).containsExactly("A", "B", "X");
+              assertThat(said.centre()).isEqualTo(SpotCentre.MIDDLE);
+              assertThat(said.matching().toleranceRf()).isEqualTo(0.03);
+              assertThat(said.matching().toleranceColour()).isEqualTo(5);
               return SampleStrip.measuring().measure(file, said);
             },
             record.resolve("record.json"));

@@ -13,6 +13,12 @@ import wickmark.core.uncertainty.Decimals;
 
 /** A check as lines on the screen. */
 public final class CheckTable {
+  /** A reader with more differing values than this has one slip in all of them, most likely. */
+  private static final int MOST_OF_A_READER = 4;
+
+  /** So many of them are listed then; the screen has room for what differs in other ways. */
+  private static final int LISTED_OF_MANY = 3;
+
   private CheckTable() {}
 
   /** Returns the lines. */
@@ -73,23 +79,34 @@ public final class CheckTable {
             "llrlrrrr",
             List.of("reader", "lane", "spot", "", "hand", "machine", "difference", "En"));
     boolean any = false;
+    List<String> notListed = new ArrayList<>();
     for (ReaderReport reader : report.readers()) {
-      for (Mark mark : reader.marks()) {
-        if (!mark.agrees()) {
-          any = true;
-          table.add(
-              List.of(
-                  CheckWords.reader(reader),
-                  mark.row().lane(),
-                  CheckWords.place(mark),
-                  CheckWords.quantity(mark),
-                  CheckWords.hand(mark),
-                  CheckWords.machine(mark),
-                  CheckWords.difference(mark),
-                  CheckWords.en(mark)));
-        }
+      List<Mark> differing = reader.marks().stream().filter(mark -> !mark.agrees()).toList();
+      boolean tooMany = differing.size() > MOST_OF_A_READER;
+      List<Mark> listed = tooMany ? differing.subList(0, LISTED_OF_MANY) : differing;
+      listed.forEach(mark -> table.add(row(reader, mark)));
+      any |= !listed.isEmpty();
+      if (tooMany) {
+        notListed.add(CheckWords.reader(reader) + " " + (differing.size() - LISTED_OF_MANY));
       }
     }
-    return any ? table.lines() : List.of();
+    List<String> lines = new ArrayList<>(any ? table.lines() : List.of());
+    if (!notListed.isEmpty()) {
+      String more = String.join(", ", notListed);
+      lines.add(TextTable.printable("More such values are in check.csv: " + more + "."));
+    }
+    return lines;
+  }
+
+  private static List<String> row(ReaderReport reader, Mark mark) {
+    return List.of(
+        CheckWords.reader(reader),
+        mark.row().lane(),
+        CheckWords.place(mark),
+        CheckWords.quantity(mark),
+        CheckWords.hand(mark),
+        CheckWords.machine(mark),
+        CheckWords.difference(mark),
+        CheckWords.en(mark));
   }
 }

@@ -3,6 +3,7 @@ package wickmark.cli.measuring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import wickmark.core.chromatogram.SpotCentre;
 import wickmark.imaging.ReadingRequest.Area;
 import wickmark.imaging.ReadingRequest.Bottom;
 import wickmark.imaging.ReadingRequest.SaidScale;
@@ -71,6 +72,30 @@ public final class OptionText {
       throw new IllegalArgumentException(option + " must be above 0, was " + value);
     }
     return value;
+  }
+
+  /**
+   * Returns the value.
+   *
+   * @throws IllegalArgumentException if it is not above 0, or above the largest that makes sense
+   */
+  public static double within(String option, double value, double largest) {
+    if (!(value > 0 && value <= largest)) {
+      throw new IllegalArgumentException(
+          option + " must be above 0 and at most " + Math.round(largest) + ", was " + value);
+    }
+    return value;
+  }
+
+  /** Reads "centroid", "middle" or "densest". */
+  public static SpotCentre spotCentre(String text) {
+    for (SpotCentre centre : SpotCentre.values()) {
+      if (centre.word().equals(text.toLowerCase(Locale.ROOT))) {
+        return centre;
+      }
+    }
+    throw new IllegalArgumentException(
+        "one of centroid, middle, densest is needed, was \"" + text + "\"");
   }
 
   /** Reads "up", "down", "left" or "right". */

@@ -1,17 +1,13 @@
 package wickmark.cli.measuring;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import wickmark.core.chromatogram.Chromatogram;
-import wickmark.core.chromatogram.SpotCentre;
 import wickmark.core.match.Identification;
-import wickmark.core.match.MatchSettings;
 import wickmark.core.record.ChromatogramRecord;
 import wickmark.core.record.RunRecord;
-import wickmark.imaging.ReadingRequest;
 import wickmark.imaging.StripReader;
 import wickmark.imaging.StripReading;
 import wickmark.imaging.photo.Photo;
@@ -19,22 +15,19 @@ import wickmark.imaging.photo.PhotoPoint;
 
 /** The way from a picture to records: imaging reads the strips, core makes Rf and answers of it. */
 public final class PictureMeasuring implements StripMeasuring {
-  private static final SpotCentre CENTRE = SpotCentre.CENTROID;
-
   @Override
-  public List<MeasuredStrip> measure(Photo photo, ReadingRequest said) {
-    return StripReader.readAll(photo, said).stream()
+  public List<MeasuredStrip> measure(Photo photo, MeasuringRequest said) {
+    return StripReader.readAll(photo, said.reading()).stream()
         .map(
             outcome ->
                 outcome.<MeasuredStrip>fold(
-                    PictureMeasuring::measured,
+                    reading -> measured(reading, said),
                     refusal -> new MeasuredStrip.Refused(refusal.message())))
         .toList();
   }
 
-  private static MeasuredStrip measured(StripReading reading) {
-    MatchSettings matching = MatchSettings.defaults();
-    Chromatogram strip = Chromatogram.of(reading.evidence(), CENTRE);
+  private static MeasuredStrip measured(StripReading reading, MeasuringRequest said) {
+    Chromatogram strip = Chromatogram.of(reading.evidence(), said.centre());
     List<RunRecord.Warning> warnings = new ArrayList<>();
     reading.doubts().forEach(d -> warnings.add(new RunRecord.Warning(d.code(), d.message())));
     warnings.addAll(ChromatogramRecord.warnings(strip));
@@ -45,7 +38,7 @@ public final class PictureMeasuring implements StripMeasuring {
             RunRecord.FORMAT,
             new RunRecord.Tool("", ""),
             new RunRecord.Photo("", "", 0, 0),
-            settings(matching),
+            Map.of(),
             scale(reading),
             new RunRecord.Strip(
                 points(placed.corners()), placed.pictureToStrip(), placed.confidence().strip()),
@@ -56,19 +49,11 @@ public final class PictureMeasuring implements StripMeasuring {
                 front,
                 placed.confidence().front()),
             ChromatogramRecord.lanes(strip, reading.pictures()),
-            ChromatogramRecord.unknowns(Identification.of(strip, matching)),
+            ChromatogramRecord.unknowns(Identification.of(strip, said.matching())),
             warnings);
     StripReading.Straightened upright = reading.straightened();
     return new MeasuredStrip.Done(
         record, new StraightPicture(upright.picture(), upright.fromPhoto(), upright.pixelsPerMm()));
-  }
-
-  private static Map<String, Object> settings(MatchSettings matching) {
-    Map<String, Object> settings = new LinkedHashMap<>();
-    settings.put("spotCentre", CENTRE.word());
-    settings.put("toleranceRf", matching.toleranceRf());
-    settings.put("toleranceColour", matching.toleranceColour());
-    return settings;
   }
 
   private static RunRecord.Scale scale(StripReading reading) {

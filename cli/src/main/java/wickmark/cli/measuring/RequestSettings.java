@@ -21,13 +21,22 @@ import wickmark.imaging.photo.PhotoPoint;
 
 /**
  * What was said, as the {@code settings} of a record, and back: strings, numbers and lists of them,
- * each under the name of its option. Only what was said is there.
+ * each under the name of its option. Of the picture only what was said is there; how spots are
+ * measured and compared is always there, for it always has a say.
  */
 public final class RequestSettings {
   private RequestSettings() {}
 
   /** Returns the settings in a fixed order. */
-  public static Map<String, Object> of(ReadingRequest said) {
+  public static Map<String, Object> of(MeasuringRequest request) {
+    Map<String, Object> settings = ofReading(request.reading());
+    settings.put("spotCentre", request.centre().word());
+    settings.put("toleranceRf", request.matching().toleranceRf());
+    settings.put("toleranceColour", request.matching().toleranceColour());
+    return settings;
+  }
+
+  private static Map<String, Object> ofReading(ReadingRequest said) {
     Map<String, Object> settings = new LinkedHashMap<>();
     putList(settings, "lanes", said.laneNames());
     putList(settings, "unknown", List.copyOf(new TreeSet<>(said.unknowns())));
@@ -78,12 +87,21 @@ public final class RequestSettings {
   }
 
   /**
-   * Returns what was said.
+   * Returns what was said; the usual for what a record does not say.
    *
    * @throws IllegalArgumentException if a setting of one of these names holds something else
    */
-  public static ReadingRequest from(Map<String, Object> settings) {
+  public static MeasuringRequest from(Map<String, Object> settings) {
     Settings s = new Settings(settings);
+    MeasuringRequest usual = MeasuringRequest.of(reading(s));
+    return usual
+        .withCentre(s.text("spotCentre").map(OptionText::spotCentre).orElse(usual.centre()))
+        .withTolerances(
+            s.number("toleranceRf").orElse(usual.matching().toleranceRf()),
+            s.number("toleranceColour").orElse(usual.matching().toleranceColour()));
+  }
+
+  private static ReadingRequest reading(Settings s) {
     OptionalDouble count = s.number("laneCount");
     return new ReadingRequest(
         s.list("lanes").stream().map(String::valueOf).toList(),

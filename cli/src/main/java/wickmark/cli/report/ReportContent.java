@@ -13,6 +13,7 @@ record ReportContent(
     String title,
     String pictureName,
     String overview,
+    String centreNote,
     List<String> warnings,
     Sketch photo,
     Sketch strip,
@@ -21,6 +22,10 @@ record ReportContent(
     BudgetTable budget,
     List<Fact> facts,
     List<Fact> settings) {
+
+  private static final String CENTRE_AND_MIDDLE =
+      "The centre is the point about which the dye balances; the middle is halfway along what the"
+          + " eye sees. They part where a spot leaves a tail.";
 
   /** The rows of one lane. */
   record LaneRows(String name, String role, String reading, String front, List<SpotRow> spots) {}
@@ -47,6 +52,7 @@ record ReportContent(
         title,
         record.photo().file(),
         ResultText.overview(record),
+        centreNote(record),
         record.warnings().stream().map(RunRecord.Warning::message).toList(),
         photo,
         strip,
@@ -57,6 +63,11 @@ record ReportContent(
         BudgetTable.of(record),
         facts(record),
         settings(record.settings()));
+  }
+
+  private static String centreNote(RunRecord record) {
+    return CENTRE_AND_MIDDLE
+        + ResultText.rfOfAnotherPoint(record).map(note -> " " + note).orElse("");
   }
 
   private static LaneRows rows(RunRecord.Lane lane) {

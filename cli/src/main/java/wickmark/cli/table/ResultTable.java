@@ -15,6 +15,7 @@ public final class ResultTable {
     boolean hasScale = record.scale().millimetresPerPixel() != null;
     lines.addAll(hasScale ? withDistances(record) : withoutDistances(record));
     lines.add("± is the expanded uncertainty, k = 2 (about 95 of 100 true values lie within).");
+    ResultText.rfOfAnotherPoint(record).ifPresent(lines::add);
     for (RunRecord.Unknown unknown : record.unknowns()) {
       for (String sentence : ResultText.answers(unknown)) {
         lines.add(TextTable.printable(sentence));

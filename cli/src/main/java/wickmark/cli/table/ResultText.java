@@ -2,6 +2,7 @@ package wickmark.cli.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import wickmark.core.record.RunRecord;
@@ -35,13 +36,27 @@ public final class ResultText {
     String from =
         switch (scale.source()) {
           case "ruler" -> "scale from the ruler";
-          case "card" -> "scale from the printed card";
           case "resolution" -> "scale from the scan's resolution";
           case "strip-size" -> "scale from the strip's size as told";
           case "span" -> "scale from the span as told";
           default -> "scale from " + scale.source();
         };
     return from + ", " + Decimals.text(millimetres, 4) + " mm a pixel";
+  }
+
+  /** Returns what to know where the Rf is of another point of the spot than its distance. */
+  public static Optional<String> rfOfAnotherPoint(RunRecord record) {
+    return switch (String.valueOf(record.settings().get("spotCentre"))) {
+      case "middle" ->
+          Optional.of(
+              "Rf is, as asked for, that of the middle of what is visible of a spot; the distance is"
+                  + " that of its dye's balance point.");
+      case "densest" ->
+          Optional.of(
+              "Rf is, as asked for, that of a spot's densest point; the distance is that of its"
+                  + " dye's balance point.");
+      default -> Optional.empty();
+    };
   }
 
   /** Returns the distance of the front, or a dash. */

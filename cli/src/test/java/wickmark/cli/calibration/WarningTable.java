@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wickmark.cli.measuring.MeasuredStrip;
+import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.PictureMeasuring;
 import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.photo.UnreadablePictureException;
@@ -69,7 +70,7 @@ public final class WarningTable {
     }
   }
 
-  private static ReadingRequest said(List<TruthFile> strips) {
+  private static MeasuringRequest said(List<TruthFile> strips) {
     ReadingRequest nothing = ReadingRequest.nothing();
     List<TruthFile.Lane> lanes = strips.size() == 1 ? strips.get(0).lanes() : List.of();
     Set<String> unknowns =
@@ -77,13 +78,14 @@ public final class WarningTable {
             .filter(lane -> lane.role().equals("unknown"))
             .map(TruthFile.Lane::name)
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return new ReadingRequest(
-        lanes.stream().map(TruthFile.Lane::name).toList(),
-        unknowns,
-        OptionalInt.empty(),
-        nothing.scale(),
-        nothing.strip(),
-        nothing.lines());
+    return MeasuringRequest.of(
+        new ReadingRequest(
+            lanes.stream().map(TruthFile.Lane::name).toList(),
+            unknowns,
+            OptionalInt.empty(),
+            nothing.scale(),
+            nothing.strip(),
+            nothing.lines()));
   }
 
   private void count(String picture, List<TruthFile> strips, List<MeasuredStrip> outcomes) {

@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wickmark.core.chromatogram.SpotCentre;
+import wickmark.core.match.MatchSettings;
 import wickmark.imaging.ReadingRequest;
 import wickmark.imaging.ReadingRequest.Bottom;
 import wickmark.imaging.ReadingRequest.SaidLines;
@@ -21,9 +23,12 @@ import wickmark.imaging.photo.PhotoPoint;
 
 class RequestSettingsTest {
   @Test
-  void nothingSaidIsNoSetting() {
-    assertThat(RequestSettings.of(ReadingRequest.nothing())).isEmpty();
-    assertThat(RequestSettings.from(Map.of())).isEqualTo(ReadingRequest.nothing());
+  void nothingSaidIsTheUsual() {
+    MeasuringRequest usual = MeasuringRequest.of(ReadingRequest.nothing());
+
+    assertThat(RequestSettings.of(usual))
+        .containsOnlyKeys("spotCentre", "toleranceRf", "toleranceColour");
+    assertThat(RequestSettings.from(Map.of())).isEqualTo(usual);
   }
 
   static Stream<SaidScale> scales() {
@@ -38,7 +43,7 @@ class RequestSettingsTest {
   @ParameterizedTest
   @MethodSource("scales")
   void everythingSaidComesBack(SaidScale scale) {
-    ReadingRequest said =
+    ReadingRequest reading =
         new ReadingRequest(
             List.of("A", "B"),
             Set.of("B"),
@@ -53,6 +58,9 @@ class RequestSettingsTest {
                 Optional.of(OptionText.segment("5,6,7,8")),
                 Map.of("A", new PhotoPoint(12.5, 30), "B", new PhotoPoint(40, 30))));
 
+    MeasuringRequest said =
+        new MeasuringRequest(reading, SpotCentre.DENSEST, MatchSettings.defaults())
+            .withTolerances(0.05, 6);
     assertThat(RequestSettings.from(RequestSettings.of(said))).isEqualTo(said);
   }
 
@@ -67,7 +75,8 @@ class RequestSettingsTest {
             ReadingRequest.nothing().strip(),
             ReadingRequest.nothing().lines());
 
-    assertThat(RequestSettings.of(said)).containsEntry("unknown", List.of("a", "b", "c", "d", "e"));
+    assertThat(RequestSettings.of(MeasuringRequest.of(said)))
+        .containsEntry("unknown", List.of("a", "b", "c", "d", "e"));
   }
 
   @Test
@@ -75,5 +84,8 @@ class RequestSettingsTest {
     assertThatThrownBy(() -> RequestSettings.from(Map.of("baseline", "high up")))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("baseline");
+    assertThatThrownBy(() -> RequestSettings.from(Map.of("spotCentre", "heart")))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("heart");
   }
 }

@@ -49,9 +49,13 @@ public final class IcingExample {
     example.byTheWindow();
   }
 
+  static DrawnPicture firstScan() {
+    return Scanner.scan(ScanPlan.of(IcingStrip.firstRun(), SCAN_DPI, 9).seeded(11));
+  }
+
   /** The first strip on a scanner, with its resolution in the file. */
   private void scan() throws IOException {
-    DrawnPicture drawn = Scanner.scan(ScanPlan.of(IcingStrip.firstRun(), SCAN_DPI, 9).seeded(11));
+    DrawnPicture drawn = firstScan();
     write(
         "icing-scan",
         "scan",
@@ -62,7 +66,7 @@ public final class IcingExample {
         90);
     Files.write(
         folder.resolve("hand-readings.csv"),
-        IcingStrip.handReadings(drawn.strip().strip()).getBytes(StandardCharsets.UTF_8));
+        IcingClass.readings(drawn.strip().strip()).getBytes(StandardCharsets.UTF_8));
   }
 
   /** The same strip on a wooden bench beside a plastic ruler. */

@@ -1,7 +1,6 @@
 package wickmark.testdata.set;
 
 import java.util.List;
-import java.util.Locale;
 import wickmark.testdata.noise.Dice;
 import wickmark.testdata.strip.Cut;
 import wickmark.testdata.strip.Dye;
@@ -14,11 +13,8 @@ import wickmark.testdata.strip.SpotPlan;
 import wickmark.testdata.strip.SpotShape;
 import wickmark.testdata.strip.StripPlan;
 import wickmark.testdata.strip.StripPlanBuilder;
-import wickmark.testdata.truth.LaneTruth;
 import wickmark.testdata.truth.PointMm;
 import wickmark.testdata.truth.Role;
-import wickmark.testdata.truth.SpotTruth;
-import wickmark.testdata.truth.StripTruth;
 
 /**
  * The invented strips of the bakery's icing: the colourings Yolk, Rose, Sky and Leaf (which is a
@@ -88,42 +84,5 @@ final class IcingStrip {
     SpotShape shape =
         new SpotShape(dice.between(2.1, 2.6), along, 0.15 * along * dice.normal(), 0, 0, 0.22);
     return SpotPlan.of(dye, rf + dice.between(-0.004, 0.004), absorbance, shape);
-  }
-
-  /**
-   * Returns what two invented readers wrote down with a ruler: one careful, to half a millimetre;
-   * one who measured Rose's spot to its upper edge and slipped in Sky's division.
-   */
-  static String handReadings(StripTruth strip) {
-    StringBuilder csv = new StringBuilder("lane,spot,distance_mm,front_mm,rf,reader\n");
-    for (String reader : List.of("first", "second")) {
-      for (LaneTruth lane : strip.lanes()) {
-        double front = Math.round(2 * lane.frontMm()) / 2.0;
-        int count = lane.spots().size();
-        for (int i = count - 1; i >= 0; i--) {
-          SpotTruth spot = lane.spots().get(i);
-          boolean slips = reader.equals("second");
-          double read =
-              slips && lane.name().equals("Rose")
-                  ? spot.extent().topDistanceMm()
-                  : spot.extent().middleDistanceMm();
-          double distance = Math.round(2 * read) / 2.0;
-          double rf =
-              slips && lane.name().equals("Sky") ? distance / (front + 10) : distance / front;
-          csv.append(
-              String.format(
-                      Locale.ROOT,
-                      "%s,%d,%.1f,%.1f,%.2f,%s%n",
-                      lane.name(),
-                      count - i,
-                      distance,
-                      front,
-                      rf,
-                      reader)
-                  .replace("\r\n", "\n"));
-        }
-      }
-    }
-    return csv.toString();
   }
 }
