@@ -1,0 +1,255 @@
+package wickmark.imaging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import wickmark.core.chromatogram.LaneEvidence;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.Resolution;
+import wickmark.testdata.colour.LinearRgb;
+import wickmark.testdata.picture.DrawnPicture;
+import wickmark.testdata.picture.Picture;
+import wickmark.testdata.scene.CameraPlan;
+import wickmark.testdata.scene.Desk;
+import wickmark.testdata.scene.LightPlan;
+import wickmark.testdata.scene.PhotoPlan;
+import wickmark.testdata.scene.Photographer;
+import wickmark.testdata.scene.Placement;
+import wickmark.testdata.scene.RulerItem;
+import wickmark.testdata.scene.RulerPlan;
+import wickmark.testdata.scene.ScanPlan;
+import wickmark.testdata.scene.Scanner;
+import wickmark.testdata.scene.SensorPlan;
+import wickmark.testdata.scene.StripItem;
+import wickmark.testdata.strip.DyeCupboard;
+import wickmark.testdata.strip.LanePlan;
+import wickmark.testdata.strip.SpotPlan;
+import wickmark.testdata.strip.SpotShape;
+import wickmark.testdata.strip.StripPlan;
+import wickmark.testdata.truth.LaneTruth;
+import wickmark.testdata.truth.SpotTruth;
+
+/**
+ * What must not matter does not: however a picture was turned, resized, lit or saved, the strip in
+ * it has the lanes, spots and Rf that it had, and they are the drawn ones.
+ */
+class InvarianceTest {
+  /**
+   * A third of 0.012, the least standard deviation of one dye's Rf over three benches of a school
+   * class (student write-up, experiment "Separation of a mixture by paper chromatography").
+   */
+  private static final double SAME = 0.004;
+
+  private static final double TRUE = 0.01;
+
+  private static final Map<Shot, DrawnPicture> DRAWN = new EnumMap<>(Shot.class);
+  private static final Map<Shot, List<List<Double>>> UNTOUCHED = new EnumMap<>(Shot.class);
+
+  /** The pictures. */
+  enum Shot {
+    SCAN(() -> Scanner.scan(ScanPlan.of(DrawnStrips.sheet().build(), 200, 8)), 200),
+    TILTED(() -> DrawnStrips.tilted(small(41)), 0),
+    BESIDE_A_RULER(InvarianceTest::besideRuler, 0),
+    HALF_IN_SHADOW(InvarianceTest::halfInShadow, 0);
+
+    private final Supplier<DrawnPicture> drawing;
+    private final double dpi;
+
+    Shot(Supplier<DrawnPicture> drawing, double dpi) {
+      this.drawing = drawing;
+      this.dpi = dpi;
+    }
+
+    DrawnPicture drawn() {
+      return DRAWN.computeIfAbsent(this, shot -> shot.drawing.get());
+    }
+  }
+
+  /** What happens to them. */
+  enum Change {
+    TURNED_RIGHT(p -> p.turned(1)),
+    UPSIDE_DOWN(p -> p.turned(2)),
+    TURNED_LEFT(p -> p.turned(3)),
+    SMALLER(p -> PictureChanges.scaled(p, 0.7)),
+    LARGER(p -> PictureChanges.scaled(p, 1.3)),
+    DARKER(p -> PictureChanges.brighter(p, -0.5)),
+    BRIGHTER(p -> PictureChanges.brighter(p, 0.5)),
+    SAVED_AGAIN(p -> PictureChanges.savedAgain(p, 80));
+
+    private final UnaryOperator<Picture> what;
+
+    Change(UnaryOperator<Picture> what) {
+      this.what = what;
+    }
+  }
+
+  /** Small spots, as a fine capillary leaves them. */
+  private static StripPlan small(long seed) {
+    return StripPlan.sheet(60, 95)
+        .baseline(17, 0.4)
+        .front(81)
+        .namedLane(LanePlan.reference("A", 12, spot(DyeCupboard.SKY, 0.3, 0)))
+        .namedLane(LanePlan.reference("B", 30, spot(DyeCupboard.CORAL, 0.55, 0)))
+        .namedLane(
+            LanePlan.unknown(
+                "X", 48, spot(DyeCupboard.SKY, 0.3, 0), spot(DyeCupboard.CORAL, 0.55, 0)))
+        .seed(seed)
+        .build();
+  }
+
+  private static DrawnPicture besideRuler() {
+    StripPlan plan =
+        StripPlan.sheet(70, 105)
+            .baseline(20, -0.6)
+            .front(90)
+            .namedLane(LanePlan.reference("A", 12, spot(DyeCupboard.LEAF, 0.35, 0)))
+            .namedLane(LanePlan.reference("B", 27, spot(DyeCupboard.FUCHSIA, 0.62, 4)))
+            .namedLane(LanePlan.reference("C", 42, spot(DyeCupboard.ORANGE, 0.81, 0)))
+            .namedLane(
+                LanePlan.unknown(
+                    "X", 57, spot(DyeCupboard.LEAF, 0.35, 0), spot(DyeCupboard.ORANGE, 0.81, 0)))
+            .seed(23)
+            .build();
+    return Photographer.take(
+        PhotoPlan.of(
+                CameraPlan.above(1250, 1150, 8).tilted(9, 30, 2),
+                StripItem.of(plan, new Placement(-18, 0, -4)))
+            .with(new RulerItem(RulerPlan.school(), new Placement(42, 0, 87)))
+            .lit(LightPlan.even().withSlope(-0.9, 0.6))
+            .with(SensorPlan.good().withExposure(0.55))
+            .onto(Desk.DARK_BENCH)
+            .seeded(5));
+  }
+
+  private static DrawnPicture halfInShadow() {
+    LightPlan.ShadowEdge edge =
+        new LightPlan.ShadowEdge(-6, 8, 200, 9, new LinearRgb(0.66, 0.69, 0.73));
+    return Photographer.take(
+        PhotoPlan.of(
+                CameraPlan.above(1000, 1200, 9).tilted(6, 120, -3),
+                StripItem.of(small(31), new Placement(0, 0, 5)))
+            .lit(LightPlan.even().withEdges(List.of(edge)))
+            .with(SensorPlan.good().withExposure(0.6))
+            .onto(Desk.SAND_LAMINATE)
+            .seeded(7));
+  }
+
+  private static SpotPlan spot(wickmark.testdata.strip.Dye dye, double rf, double tailMm) {
+    return SpotPlan.of(dye, rf, 0.5, SpotShape.gaussian(1.6, 1.4).withTail(tailMm));
+  }
+
+  /**
+   * Every change on the scan and on two of the three photographs, which two by turns. Half a stop
+   * more light is given only to those that have room for it: white that is cut off is another
+   * picture.
+   */
+  static Stream<Arguments> changed() {
+    List<Arguments> all = new ArrayList<>();
+    for (Change change : Change.values()) {
+      for (Shot shot : Shot.values()) {
+        boolean dim = shot == Shot.BESIDE_A_RULER || shot == Shot.HALF_IN_SHADOW;
+        boolean itsTurn = shot == Shot.SCAN || (change.ordinal() + shot.ordinal()) % 3 > 0;
+        if (change == Change.BRIGHTER ? dim : itsTurn) {
+          all.add(Arguments.of(shot, change));
+        }
+      }
+    }
+    return all.stream();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Shot.class)
+  void thePictureAsItIsHasTheDrawnRf(Shot shot) {
+    isNear(untouched(shot), truth(shot), TRUE);
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("changed")
+  void theChangedPictureHasTheSame(Shot shot, Change change) {
+    Picture picture = change.what.apply(shot.drawn().picture());
+    double larger =
+        change == Change.SMALLER || change == Change.LARGER
+            ? picture.widthPx() / (double) shot.drawn().picture().widthPx()
+            : 1;
+    List<List<Double>> read = read(picture, shot.dpi * larger);
+    isNear(read, untouched(shot), SAME);
+    isNear(read, truth(shot), TRUE);
+  }
+
+  private static List<List<Double>> untouched(Shot shot) {
+    return UNTOUCHED.computeIfAbsent(shot, s -> read(s.drawn().picture(), s.dpi));
+  }
+
+  private static void isNear(
+      List<List<Double>> found, List<List<Double>> expected, double difference) {
+    assertThat(found.stream().map(List::size))
+        .isEqualTo(expected.stream().map(List::size).toList());
+    for (int lane = 0; lane < found.size(); lane++) {
+      for (int spot = 0; spot < found.get(lane).size(); spot++) {
+        assertThat(found.get(lane).get(spot))
+            .as("Rf of spot %d in lane %d, from the left and from below", spot + 1, lane + 1)
+            .isCloseTo(expected.get(lane).get(spot), within(difference));
+      }
+    }
+  }
+
+  /** Rf from the baseline up, lane by lane from the left. */
+  private static List<List<Double>> read(Picture picture, double dpi) {
+    Optional<Resolution> resolution =
+        dpi > 0 ? Optional.of(new Resolution(dpi, dpi)) : Optional.empty();
+    Photo photo =
+        new Photo(
+            picture.widthPx(),
+            picture.heightPx(),
+            picture.rgb(),
+            resolution,
+            OptionalDouble.empty(),
+            false);
+    List<List<Double>> rf = new ArrayList<>();
+    List<StripOutcome> outcomes = StripReader.readAll(photo, ReadingRequest.nothing());
+    assertThat(outcomes.size()).as("strips").isEqualTo(1);
+    for (LaneEvidence lane : lanes(outcomes.get(0))) {
+      rf.add(
+          lane.spots().stream()
+              .map(spot -> spot.centroid().along() / lane.front().along())
+              .sorted()
+              .toList());
+    }
+    return rf;
+  }
+
+  private static List<LaneEvidence> lanes(StripOutcome outcome) {
+    return outcome.fold(
+        reading -> reading.evidence().lanes(),
+        refusal -> {
+          throw new AssertionError(refusal.message());
+        });
+  }
+
+  private static List<List<Double>> truth(Shot shot) {
+    List<List<Double>> rf = new ArrayList<>();
+    for (LaneTruth lane : shot.drawn().strip().strip().lanes()) {
+      rf.add(
+          lane.spots().stream()
+              .filter(spot -> !spot.residue())
+              .map(SpotTruth::rf)
+              .sorted(Comparator.naturalOrder())
+              .toList());
+    }
+    return rf;
+  }
+}

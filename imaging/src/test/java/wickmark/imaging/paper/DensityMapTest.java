@@ -1,0 +1,126 @@
+package wickmark.imaging.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.pose.PlaneView;
+import wickmark.imaging.raster.ColourRaster;
+import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Smoothing;
+import wickmark.imaging.straight.StraightStrip;
+import wickmark.imaging.straight.StripFrame;
+
+/** Sheets of 50 x 80 mm, painted in light. */
+class DensityMapTest {
+  private static final int MM = 8;
+  private static final int WIDTH = 50 * MM;
+  private static final int HEIGHT = 80 * MM;
+
+  /** Column at which a shadow begins on the upper edge; it slants to the right. */
+  private static final double SHADOW = 21.0 * MM;
+
+  private static final double[] SPOT = {0.02, 0.42, 0.23};
+
+  /** Standard deviation of a cell's light, as a share of it. */
+  private static final double NOISE = 0.01;
+
+  @Test
+  void blankPaperHasNoDensityWhateverTheLight() {
+    DensityMap map = DensityMap.of(sheet(true, false), MM);
+    for (int c = 0; c < 3; c++) {
+      Raster smooth = Smoothing.gaussian(map.density()[c], 0.5 * MM);
+      double[] away = new double[WIDTH * HEIGHT];
+      int n = 0;
+      for (int y = 2 * MM; y < HEIGHT - 2 * MM; y++) {
+        for (int x = 2 * MM; x < WIDTH - 2 * MM; x++) {
+          if (Math.abs(x - edge(y)) > 2 * MM) {
+            away[n++] = Math.abs(smooth.at(x, y));
+          }
+        }
+      }
+      Arrays.sort(away, 0, n);
+      assertThat(away[n / 2]).as("half of the cells").isLessThan(0.003);
+      assertThat(away[(int) (0.98 * n)]).as("all but one in fifty").isLessThan(0.012);
+      // The least spot that is reported has 0.04. Worst are the sheet's lower rim, where light is
+      // extrapolated, and the third millimetre from the edge of the shadow.
+      assertThat(away[n - 1]).as("every cell").isLessThan(0.03);
+    }
+  }
+
+  @Test
+  void theEdgeOfAShadowIsKnownAsSteep() {
+    DensityMap map = DensityMap.of(sheet(true, false), MM);
+    int y = HEIGHT / 2;
+    assertThat(map.steepness().at((int) edge(y), y)).isGreaterThan(0.05f);
+    assertThat(map.steepness().at(WIDTH - 6 * MM, y)).isLessThan(0.01f);
+  }
+
+  @Test
+  void aSpotKeepsItsDensity() {
+    DensityMap map = DensityMap.of(sheet(true, true), MM);
+    for (int c = 0; c < 3; c++) {
+      double peak = Smoothing.gaussian(map.density()[c], 2).at(WIDTH * 7 / 10, HEIGHT / 2);
+      assertThat(peak).isCloseTo(SPOT[c], within(0.1 * SPOT[c] + 0.004));
+    }
+  }
+
+  @Test
+  void noiseIsThatOfTheCells() {
+    DensityMap map = DensityMap.of(sheet(false, false), MM);
+    // d(log10 L) = 0.4343 dL / L.
+    assertThat(map.noise()[1]).isCloseTo(0.4343 * NOISE, within(0.1 * 0.4343 * NOISE));
+  }
+
+  private static double edge(int row) {
+    return SHADOW + 0.12 * row;
+  }
+
+  private static StraightStrip sheet(boolean unevenLight, boolean spot) {
+    Random chance = new Random(5);
+    double[] white = {0.78, 0.76, 0.69};
+    double[] shade = {0.6, 0.63, 0.68};
+    float[][] light = new float[3][WIDTH * HEIGHT];
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        double dx = (x + 0.5 - WIDTH * 0.7) / (2.2 * MM);
+        double dy = (y + 0.5 - HEIGHT / 2.0) / (1.9 * MM);
+        double dye = spot ? StrictMath.exp(-(dx * dx + dy * dy) / 2) : 0;
+        for (int c = 0; c < 3; c++) {
+          double v = white[c];
+          if (unevenLight) {
+            v *= 1 - 0.35 * y / HEIGHT - 0.1 * x / WIDTH;
+            v *= x < edge(y) ? shade[c] : 1;
+          }
+          v *= StrictMath.pow(10, -dye * SPOT[c]) * (1 + NOISE * chance.nextGaussian());
+          light[c][y * WIDTH + x] = (float) v;
+        }
+      }
+    }
+    Raster paper = new Raster(WIDTH, HEIGHT);
+    Arrays.fill(paper.cells(), 1);
+    return new StraightStrip(
+        frame(),
+        new ColourRaster(
+            new Raster(WIDTH, HEIGHT, light[0]),
+            new Raster(WIDTH, HEIGHT, light[1]),
+            new Raster(WIDTH, HEIGHT, light[2])),
+        paper);
+  }
+
+  private static StripFrame frame() {
+    double focal = 4000;
+    return StripFrame.around(
+        new PlaneView(WIDTH / 2.0, HEIGHT / 2.0, focal, 0, 0, 0),
+        List.of(
+            new PhotoPoint(0, 0),
+            new PhotoPoint(WIDTH, 0),
+            new PhotoPoint(WIDTH, HEIGHT),
+            new PhotoPoint(0, HEIGHT)),
+        1 / focal);
+  }
+}

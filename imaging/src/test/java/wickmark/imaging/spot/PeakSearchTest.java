@@ -1,0 +1,78 @@
+package wickmark.imaging.spot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** How many dyes are read from a painted profile. */
+class PeakSearchTest {
+  private static final double START = 2.2;
+  private static final double STEP = 0.25;
+  private static final int SAMPLES = 260;
+  private static final double NOISE = 0.012;
+
+  private static final double[] RED = {0.05, 1, 0.55};
+  private static final double[] BLUE = {1, 0.42, 0.06};
+
+  private record Dye(double centre, double sd, double height, double[] hue) {}
+
+  @Test
+  void onePeakIsFoundWhereItIs() {
+    List<PeakShape> found = find(new Dye(31.4, 2.1, 1.5, RED));
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).centre()).isCloseTo(31.4, within(0.1));
+    assertThat(found.get(0).ahead()).isCloseTo(2.1, within(0.25));
+    assertThat(found.get(0).behind()).isCloseTo(2.1, within(0.25));
+  }
+
+  @Test
+  void twoOfOneHueWithAValleyAreTwo() {
+    List<PeakShape> found = find(new Dye(28, 1.9, 1.5, RED), new Dye(35, 1.9, 1.1, RED));
+    assertThat(found).hasSize(2);
+    assertThat(found.get(0).centre()).isCloseTo(28, within(0.2));
+    assertThat(found.get(1).centre()).isCloseTo(35, within(0.2));
+  }
+
+  @Test
+  void aShoulderOfOneHueIsNoSpotOfItsOwn() {
+    assertThat(find(new Dye(28, 1.9, 1.5, RED), new Dye(31.2, 1.9, 0.7, RED))).hasSize(1);
+  }
+
+  @Test
+  void twoHuesThatRunIntoOneAnotherAreTwo() {
+    // Three millimetres apart there is no valley between them: their sum has one maximum.
+    List<PeakShape> found = find(new Dye(28, 1.9, 1.2, RED), new Dye(31, 1.9, 1.0, BLUE));
+    assertThat(found).hasSize(2);
+    assertThat(found.get(0).centre()).isCloseTo(28, within(0.25));
+    assertThat(found.get(1).centre()).isCloseTo(31, within(0.25));
+  }
+
+  @Test
+  void noiseAloneIsNothing() {
+    assertThat(find()).isEmpty();
+  }
+
+  private static List<PeakShape> find(Dye... dyes) {
+    Random chance = new Random(2);
+    double[][] density = new double[3][SAMPLES];
+    double[] noise = new double[SAMPLES];
+    for (int k = 0; k < SAMPLES; k++) {
+      double place = START + (k + 0.5) * STEP;
+      noise[k] = NOISE;
+      for (int c = 0; c < 3; c++) {
+        density[c][k] = NOISE * chance.nextGaussian();
+        for (Dye dye : dyes) {
+          double z = (place - dye.centre) / dye.sd;
+          density[c][k] += dye.height * dye.hue[c] * StrictMath.exp(-z * z / 2);
+        }
+      }
+    }
+    return PeakSearch.find(new LaneProfile(START, STEP, density, noise)).shapes().stream()
+        .sorted(Comparator.comparingDouble(PeakShape::centre))
+        .toList();
+  }
+}
