@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.pose.EvenRow;
 import wickmark.imaging.pose.PlaneEvidence;
-import wickmark.imaging.pose.PlanePoint;
 import wickmark.imaging.pose.PlaneView;
 import wickmark.imaging.scale.Graduation;
 import wickmark.imaging.scale.GraduationUnit;
@@ -61,26 +61,6 @@ final class RulerRow {
 
   /** From the evenly divided row that fits the marks best on the plane. */
   static double millimetresPerUnit(PlaneView view, PlaneEvidence.Division marks, double mmPerMark) {
-    int n = marks.index().length;
-    double mk = 0;
-    double mx = 0;
-    double my = 0;
-    PlanePoint[] p = new PlanePoint[n];
-    for (int i = 0; i < n; i++) {
-      p[i] = view.toPlane(marks.at().get(i));
-      mk += marks.index()[i] / (double) n;
-      mx += p[i].x() / n;
-      my += p[i].y() / n;
-    }
-    double skk = 0;
-    double skx = 0;
-    double sky = 0;
-    for (int i = 0; i < n; i++) {
-      double k = marks.index()[i] - mk;
-      skk += k * k;
-      skx += k * (p[i].x() - mx);
-      sky += k * (p[i].y() - my);
-    }
-    return mmPerMark / Math.hypot(skx / skk, sky / skk);
+    return mmPerMark / EvenRow.fit(view, marks).step();
   }
 }

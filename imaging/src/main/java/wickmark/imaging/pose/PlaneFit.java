@@ -180,37 +180,18 @@ public final class PlaneFit {
    */
   private static int evenSpacing(PlaneView view, PlaneEvidence.Division d, double[] r, int start) {
     int n = d.index().length;
-    double mk = 0;
-    double mx = 0;
-    double my = 0;
-    PlanePoint[] p = new PlanePoint[n];
-    for (int i = 0; i < n; i++) {
-      p[i] = view.toPlane(d.at().get(i));
-      mk += d.index()[i] / (double) n;
-      mx += p[i].x() / n;
-      my += p[i].y() / n;
-    }
-    double skk = 0;
-    double skx = 0;
-    double sky = 0;
-    for (int i = 0; i < n; i++) {
-      double k = d.index()[i] - mk;
-      skk += k * k;
-      skx += k * (p[i].x() - mx);
-      sky += k * (p[i].y() - my);
-    }
-    double bx = skx / skk;
-    double by = sky / skk;
+    EvenRow row = EvenRow.fit(view, d);
     PhotoPoint first = d.at().get(0);
     PhotoPoint last = d.at().get(n - 1);
     double photoLength = Math.hypot(last.x() - first.x(), last.y() - first.y());
-    double planeLength = p[0].distanceTo(p[n - 1]);
+    double planeLength = view.toPlane(first).distanceTo(view.toPlane(last));
     double sigma = d.sigmaPx() * planeLength / photoLength;
     int at = start;
     for (int i = 0; i < n; i++) {
-      double k = d.index()[i] - mk;
-      r[at++] = (p[i].x() - mx - bx * k) / sigma;
-      r[at++] = (p[i].y() - my - by * k) / sigma;
+      PlanePoint seen = view.toPlane(d.at().get(i));
+      PlanePoint even = row.at(d.index()[i]);
+      r[at++] = (seen.x() - even.x()) / sigma;
+      r[at++] = (seen.y() - even.y()) / sigma;
     }
     return at;
   }
