@@ -60,9 +60,10 @@ class CentroidBoundTest {
         Math.sqrt(HEIGHTS[0] * HEIGHTS[0] + HEIGHTS[1] * HEIGHTS[1] + HEIGHTS[2] * HEIGHTS[2]);
     double bound = Math.sqrt(2 / Math.PI) * NOISE / contrast;
     double ratio = Math.sqrt(square) / bound;
-    // Measured: 1.9. Of a smooth spot in white noise the centroid of the visible part loses that
-    // much against a fitted Gaussian, which a real spot, ragged and tailing, would mislead.
-    assertThat(ratio).isBetween(0.8, 2.5);
+    // Measured: 2.6, which is 0.07 cells or 0.009 mm; 1.9 if only what is seen counted. Counting
+    // the
+    // dye down to where it fades costs that much noise, and keeps the centre of a tailing spot.
+    assertThat(ratio).isBetween(0.8, 3.0);
     assertThat(mean).as("no lean, in cells").isBetween(-0.03, 0.03);
     assertThat(Math.sqrt(square)).as("what is said of a centre covers it").isLessThan(said);
   }
