@@ -174,7 +174,7 @@ final class MatchSentences {
   }
 
   private boolean isNotNeeded(ReferenceFit fit) {
-    return fit.isPossible() && !search.isUsed(fit) && isCovered(fit);
+    return fit.isPossible() && fit.missing().isEmpty() && !search.isUsed(fit) && isCovered(fit);
   }
 
   private boolean isCovered(ReferenceFit fit) {

@@ -26,6 +26,9 @@ record ReferenceFit(
   /** Cost of a missing spot that could not have been overlooked. */
   static final double MISSING = 10;
 
+  /** Cost of a missing spot that would be overlooked once in ten times: ln 10. */
+  private static final double WOULD_SHOW = 2.303;
+
   /** A confidence from which a spot counts as certainly there. */
   private static final double SURE = 0.95;
 
@@ -111,6 +114,11 @@ record ReferenceFit(
   /** Says whether the reference explains something and lacks nothing that must be seen. */
   boolean isPossible() {
     return !pairs.isEmpty() && missingCost() < SpotPair.LIMIT;
+  }
+
+  /** Says whether a spot is missing that would be seen nine times in ten. */
+  boolean lacksWhatWouldShow() {
+    return missing.stream().anyMatch(spot -> spot.cost() > WOULD_SHOW);
   }
 
   boolean explains(SpotSignature unknown) {

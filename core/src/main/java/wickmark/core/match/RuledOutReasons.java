@@ -25,7 +25,9 @@ final class RuledOutReasons {
       boolean repeatFits =
           search.fits().stream()
               .anyMatch(
-                  f -> f.reference().name().equals(name) && (f.isPossible() || search.isUsed(f)));
+                  f ->
+                      f.reference().name().equals(name)
+                          && ((f.isPossible() && !f.lacksWhatWouldShow()) || search.isUsed(f)));
       boolean said = ruledOut.stream().anyMatch(other -> other.reference().equals(name));
       if (!repeatFits && !said) {
         ruledOut.add(new UnknownReading.RuledOut(name, reason(fit)));
