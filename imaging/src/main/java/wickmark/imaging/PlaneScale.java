@@ -62,12 +62,15 @@ record PlaneScale(
             "scales-disagree",
             String.format(
                 Locale.ROOT,
-                "The scale that was said (%s) makes lengths %.1f %% %s than the one found in the"
-                    + " picture (%s). The one that was said was used.",
+                "The scale that was said (%s, %.4f mm per pixel) makes lengths %.1f %% %s than the"
+                    + " one found in the picture (%s, %.4f mm per pixel). The one that was said was"
+                    + " used.",
                 said.word(),
+                mmPerUnit / view.focalPx(),
                 100 * Math.abs(apart),
                 apart > 0 ? "longer" : "shorter",
-                source.word())));
+                source.word(),
+                millimetresPerUnit.getAsDouble() / view.focalPx())));
   }
 
   /** The same with one more doubt. */

@@ -191,7 +191,8 @@ final class PlaneScaleFinder {
       PlaneView view, List<RulerEdge> edges, double mmPerUnit, List<Doubt> doubts) {
     RulerEdge other = edges.get(1);
     double second =
-        RulerRow.millimetresPerUnit(view, RulerRow.division(other), other.millimetresPerMark());
+        RulerRow.millimetresPerUnit(view, RulerRow.division(other), other.millimetresPerMark())
+            + FACE_HEIGHT_MM;
     double apart = second / mmPerUnit - 1;
     if (Math.abs(apart) > 0.02) {
       doubts.add(
@@ -199,11 +200,14 @@ final class PlaneScaleFinder {
               "scales-disagree",
               String.format(
                   Locale.ROOT,
-                  "Two graduated edges give scales %.1f %% apart (%s and %s marks). The first was"
-                      + " used; check the millimetres against a known length, or say it with --span.",
+                  "Two graduated edges give scales %.1f %% apart: %s marks %.4f mm per pixel, %s"
+                      + " marks %.4f mm per pixel. The first was used; check the millimetres"
+                      + " against a known length, or say it with --span.",
                   100 * Math.abs(apart),
                   edges.get(0).unit().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                  other.unit().name().toLowerCase(Locale.ROOT).replace('_', ' '))));
+                  mmPerUnit / view.focalPx(),
+                  other.unit().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                  second / view.focalPx())));
     }
   }
 }
