@@ -7,6 +7,7 @@ import wickmark.core.chromatogram.SpotFlag;
 import wickmark.core.colour.LabColour;
 import wickmark.core.colour.LinearRgb;
 import wickmark.imaging.lane.DyeMap;
+import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
@@ -43,6 +44,7 @@ final class SpotMeasurer {
   private final FittedLine front;
   private final double noise;
   private final Raster[] density;
+  private final double originMm;
   private final int[] cells;
   private final PeakFit fit;
   private final double mm;
@@ -52,12 +54,19 @@ final class SpotMeasurer {
   private final int height;
 
   SpotMeasurer(
-      DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye, int[] cells, PeakFit fit) {
+      DensityMap map,
+      FittedLine baseline,
+      FittedLine front,
+      DyeMap dye,
+      OriginZone zone,
+      int[] cells,
+      PeakFit fit) {
     this.map = map;
     this.baseline = baseline;
     this.front = front;
     this.noise = dye.noise();
     this.density = dye.density();
+    this.originMm = zone.heightMm();
     this.cells = cells;
     this.fit = fit;
     this.mm = map.cellsPerMm();
@@ -111,7 +120,10 @@ final class SpotMeasurer {
     boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
     SpotRegion.Box box = box(visible);
     double size = Math.min(box.right() - box.left(), box.bottom() - box.top()) / mm;
-    if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
+    boolean grey = isGrey(smooth, densest);
+    if (size < (grey ? LEAST_GREY_MM : LEAST_SIZE_MM) || (grey && isAtFront(box))) {
+      // What is grey and touches the front is pencil, a fold or a thing's shadow, not a dye that
+      // ran with it.
       return null;
     }
     boolean[] whole = whole(norm, densest, box, peakNorm);
@@ -149,7 +161,7 @@ final class SpotMeasurer {
       int x = i % map.width();
       int y = i / map.width();
       double along = along(x, y);
-      if (along < SpotFinder.ORIGIN_MM) {
+      if (along < originMm) {
         continue;
       }
       for (int c = 0; c < 3; c++) {
@@ -307,10 +319,14 @@ final class SpotMeasurer {
     if (peakAbsorbance < 0.07) {
       flags.add(SpotFlag.FAINT);
     }
-    if (box.top() < front.at((box.left() + box.right()) / 2) + 0.5 * mm) {
+    if (isAtFront(box)) {
       flags.add(SpotFlag.AT_FRONT);
     }
     return flags;
+  }
+
+  private boolean isAtFront(SpotRegion.Box box) {
+    return box.top() < front.at((box.left() + box.right()) / 2) + 0.5 * mm;
   }
 
   private double confidence(double peakAbsorbance, int area) {
