@@ -47,6 +47,9 @@ final class StripChoice {
   /** Overlap from which two outlines are of the same place: strips may lie over one another. */
   private static final double SAME_PLACE = 0.15;
 
+  /** Least score of the outline of a further strip as a part of the best one's. */
+  private static final double SEEN_LIKE_BEST = 0.45;
+
   /** Outlines looked at by their rank alone. */
   static final int BEST_OUTLINES = 5;
 
@@ -132,7 +135,7 @@ final class StripChoice {
 
   /**
    * Weighs the outlines; best first. Those that do not rank first count only where another strip
-   * could lie: beside the best, and not on a ruler.
+   * could lie: beside the best, as well seen or nearly so, and not on a ruler.
    */
   static List<Candidate> weigh(
       Photo photo, ReadingRequest request, List<StripOutline> outlines, List<RulerEdge> edges) {
@@ -144,7 +147,8 @@ final class StripChoice {
     Optional<Candidate> best = all.stream().max(Comparator.comparingDouble(Candidate::total));
     for (StripOutline outline : outlines.subList(first, outlines.size())) {
       boolean elsewhere = best.orElseThrow().outline().overlap(outline) <= SAME_PLACE;
-      if (elsewhere && !isRuler(shape(outline, List.of()), edges)) {
+      boolean seen = outline.score() >= SEEN_LIKE_BEST * best.orElseThrow().outline().score();
+      if (elsewhere && seen && !isRuler(shape(outline, List.of()), edges)) {
         all.add(candidate(photo, request, outline, edges));
       }
     }

@@ -157,6 +157,13 @@ final class SpotMeasurer {
       new Raster(width, height), new Raster(width, height), new Raster(width, height)
     };
     int n = fit.shapes().size();
+    double[] claim = new double[n];
+    double[] streak = new double[n];
+    double[] height = new double[n];
+    double[] whole = new double[n];
+    for (int j = 0; j < n; j++) {
+      whole[j] = fit.height(j);
+    }
     for (int i : cells) {
       int x = i % map.width();
       int y = i / map.width();
@@ -164,20 +171,24 @@ final class SpotMeasurer {
       if (along < originMm) {
         continue;
       }
+      for (int j = 0; j < n; j++) {
+        PeakShape shape = fit.shapes().get(j);
+        claim[j] = shape.claim(along);
+        streak[j] = shape.streakAt(along);
+        height[j] = shape.at(along);
+      }
       for (int c = 0; c < 3; c++) {
         double claims = 1e-12;
         double mine = 0;
         double model = 1e-9;
         double streaks = 0;
         for (int j = 0; j < n; j++) {
-          PeakShape shape = fit.shapes().get(j);
           // A channel that a dye hardly absorbs in still has its paper's noise: a little for all.
-          double amount = fit.amount()[j][c] + 0.02 * fit.height(j);
-          double claim = amount * shape.claim(along);
-          claims += claim;
-          mine += j == peak ? claim : 0;
-          streaks += fit.amount()[j][c] * shape.streakAt(along);
-          model += fit.amount()[j][c] * shape.at(along);
+          double share = (fit.amount()[j][c] + 0.02 * whole[j]) * claim[j];
+          claims += share;
+          mine += j == peak ? share : 0;
+          streaks += fit.amount()[j][c] * streak[j];
+          model += fit.amount()[j][c] * height[j];
         }
         double spots = density[c].cells()[i] * (1 - Math.min(1, streaks / model));
         own[c].set(x - left, y - top, (float) (spots * mine / claims));
