@@ -10,6 +10,7 @@ import wickmark.imaging.pose.PlaneView;
 import wickmark.imaging.scale.Graduation;
 import wickmark.imaging.scale.GraduationUnit;
 import wickmark.imaging.scale.RulerEdge;
+import wickmark.imaging.strip.MarkRow;
 
 /** A ruler's marks as an evenly divided row on the paper's plane. */
 final class RulerRow {
@@ -43,6 +44,19 @@ final class RulerRow {
   private static boolean isMetric(RulerEdge edge) {
     return edge.unit() == GraduationUnit.MILLIMETRE
         || edge.unit() == GraduationUnit.HALF_MILLIMETRE;
+  }
+
+  /** The rows that are sure enough to be rulers, as they lie in the photo. */
+  static List<MarkRow> marks(List<RulerEdge> edges) {
+    List<MarkRow> rows = new ArrayList<>();
+    for (RulerEdge edge : usable(edges)) {
+      Graduation first = edge.marks().get(0);
+      Graduation last = edge.marks().get(edge.marks().size() - 1);
+      double lengthPx = Math.hypot(last.at().x() - first.at().x(), last.at().y() - first.at().y());
+      double lengthMm = Math.abs(last.index() - first.index()) * edge.millimetresPerMark();
+      rows.add(new MarkRow(first.at(), last.at(), lengthPx / lengthMm));
+    }
+    return rows;
   }
 
   static PlaneEvidence.Division division(RulerEdge edge) {

@@ -38,6 +38,9 @@ final class StripChoice {
   /** Weight against an outline that a ruler runs through: it holds the ruler or is one. */
   private static final double RULER_WEIGHT = 5;
 
+  /** Weight against a side where a ruler has its edge: another step beside it is the strip's. */
+  private static final double RULER_SIDE = 1;
+
   /** Outlines of sheets that lie open to view score more. */
   private static final double POOR_OUTLINE = 0.25;
 
@@ -211,13 +214,25 @@ final class StripChoice {
     double total =
         outlineEvidence(outline)
             + layout.score()
-            - RULER_WEIGHT * RulerCover.shareInside(whole, edges);
+            - RULER_WEIGHT * RulerCover.shareInside(whole, edges)
+            - RULER_SIDE * sidesOnRulers(outline, edges);
     Candidate found = new Candidate(outline, shape, plane, layout, light, total, 0);
     return request
         .scale()
         .map(said -> SaidSize.apply(plane, said, found.corners(), outline.sidesSigmaPx()))
         .map(scaled -> new Candidate(outline, shape, scaled, layout, light, total, 0))
         .orElse(found);
+  }
+
+  /** How many sides run where a ruler has its edge. */
+  private static int sidesOnRulers(StripOutline outline, List<RulerEdge> edges) {
+    int sides = 0;
+    for (int i = 0; i < 4; i++) {
+      PhotoPoint a = outline.corners().get(i);
+      PhotoPoint b = outline.corners().get((i + 1) % 4);
+      sides += RulerRow.marks(edges).stream().anyMatch(row -> row.hasEdgeAt(a, b)) ? 1 : 0;
+    }
+    return sides;
   }
 
   /** Four sides that are hardly seen count against a sheet, whatever is within. */

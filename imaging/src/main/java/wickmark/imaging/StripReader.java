@@ -18,10 +18,10 @@ public final class StripReader {
 
   /** Reads all strips in a photo, from the left. */
   public static List<StripOutcome> readAll(Photo photo, ReadingRequest request) {
-    List<StripOutline> outlines = outlines(photo, request);
     List<RulerEdge> edges =
         RulerReader.read(
             photo, request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
+    List<StripOutline> outlines = outlines(photo, request, edges);
     List<StripChoice.Candidate> strips = strips(photo, request, outlines, edges);
     if (strips.isEmpty() && request.strip().corners().isEmpty()) {
       strips = strips(photo, request, List.of(SaidOutline.wholePicture(photo)), edges);
@@ -41,10 +41,12 @@ public final class StripReader {
     return StripSelection.of(StripChoice.weigh(photo, request, outlines, edges), request, edges);
   }
 
-  private static List<StripOutline> outlines(Photo photo, ReadingRequest request) {
+  private static List<StripOutline> outlines(
+      Photo photo, ReadingRequest request, List<RulerEdge> edges) {
     List<PhotoArea> ignored = request.strip().ignoredAreas();
     return request.strip().corners().isEmpty()
-        ? StripFinder.find(photo, StripChoice.BEST_OUTLINES, MOST_OUTLINES, ignored)
+        ? StripFinder.find(
+            photo, StripChoice.BEST_OUTLINES, MOST_OUTLINES, ignored, RulerRow.marks(edges))
         : List.of(SaidOutline.of(request.strip().corners()));
   }
 }

@@ -245,11 +245,12 @@ final class PeakSearch {
       if (misfit(without) > MOST_MISFIT && without.loss() > 3 * fit.loss()) {
         return fit;
       }
-      if (isShoulder(fit, worst) && without.loss() > NEEDED * fit.loss()) {
-        shoulders.add(fit.shapes().get(worst));
-      } else {
-        fit = without;
-      }
+      // Each round keeps a shoulder that was not kept before, or takes a peak away: it ends.
+      boolean kept =
+          isShoulder(fit, worst)
+              && without.loss() > NEEDED * fit.loss()
+              && shoulders.add(fit.shapes().get(worst));
+      fit = kept ? fit : without;
       worst = leastNeeded(fit, shoulders);
     }
     return fit;

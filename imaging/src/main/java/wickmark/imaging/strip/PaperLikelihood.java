@@ -41,6 +41,11 @@ final class PaperLikelihood {
     return Math.sqrt(Math.sqrt(product)) * homogeneity(inside) * lightInside(quad);
   }
 
+  /** How clearly and consistently one side alone is a step, 0 to 1. */
+  double ofSide(Quad quad, int side) {
+    return stepAlong(quad, side, new double[4 * SAMPLES][]);
+  }
+
   private double stepAlong(Quad quad, int side, double[][] inside) {
     int j = (side + 1) % 4;
     double length = quad.side(side);

@@ -11,6 +11,22 @@ record Quad(double[] x, double[] y) {
     }
   }
 
+  /** The quad with one side moved inwards, by so many cells at its start and at its end. */
+  Quad withSideMoved(int side, double start, double end) {
+    int i = side;
+    int j = (side + 1) % 4;
+    double[] mx = x.clone();
+    double[] my = y.clone();
+    move(i, (i + 3) % 4, start / side((i + 3) % 4), mx, my);
+    move(j, (j + 1) % 4, end / side(j), mx, my);
+    return new Quad(mx, my);
+  }
+
+  private void move(int corner, int towards, double part, double[] mx, double[] my) {
+    mx[corner] = x[corner] + part * (x[towards] - x[corner]);
+    my[corner] = y[corner] + part * (y[towards] - y[corner]);
+  }
+
   double area() {
     double sum = 0;
     for (int i = 0; i < 4; i++) {

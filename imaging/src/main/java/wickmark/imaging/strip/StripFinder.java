@@ -26,6 +26,12 @@ public final class StripFinder {
   /** Ranks looked at for further sheets beside those that rank first. */
   private static final int MOST_RANKS = 60;
 
+  /** How far off such a step the side is looked for, cells. */
+  private static final double BESIDE_REACH = 5;
+
+  /** Least clearness of a step that may be the side of a sheet beside a ruler. */
+  private static final double CLEAR_STEP = 0.3;
+
   /** Outlines of one place that are taken beyond those that rank first. */
   private static final int MOST_OF_A_PLACE = 2;
 
@@ -37,13 +43,16 @@ public final class StripFinder {
    * @param best how many are taken by their rank alone
    * @param most how many at the most, with those of lower rank that lie elsewhere
    * @param ignored where no edge counts
+   * @param rulers rows of marks: where a side runs along a ruler, a sheet is looked for beside it
    */
-  public static List<StripOutline> find(Photo photo, int best, int most, List<PhotoArea> ignored) {
+  public static List<StripOutline> find(
+      Photo photo, int best, int most, List<PhotoArea> ignored, List<MarkRow> rulers) {
     int factor = factorFor(photo, SEARCH_SIZE);
     ColourRaster small = ColourRaster.shrink(photo, factor);
     EdgeMap edges = EdgeMap.of(small);
     ignored.forEach(area -> edges.leaveOut(area, factor));
     List<Ranked> ranked = rank(small, edges);
+    ranked.addAll(0, besideRulers(ranked, best, small, edges, rulers, factor));
     int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
     ColourRaster smooth = ColourRaster.shrink(photo, fine).blurred(0.8);
     ColourRaster coarse = small.blurred(0.8);
@@ -55,6 +64,75 @@ public final class StripFinder {
       }
     }
     return outlines;
+  }
+
+  /**
+   * The edge of a ruler is a better step than that of white paper on a white bench: where a good
+   * outline has a side that runs along a ruler, the clearest step a little inwards is tried, too.
+   */
+  private static List<Ranked> besideRulers(
+      List<Ranked> ranked,
+      int best,
+      ColourRaster small,
+      EdgeMap edges,
+      List<MarkRow> rulers,
+      int factor) {
+    PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
+    List<Ranked> found = new ArrayList<>();
+    for (Ranked r : ranked.subList(0, Math.min(best, ranked.size()))) {
+      for (int side = 0; side < 4; side++) {
+        for (MarkRow ruler : rulers) {
+          double[] line = line(r.quad().scaled(factor), side);
+          if (ruler.hasEdgeAt(new PhotoPoint(line[0], line[1]), new PhotoPoint(line[2], line[3]))) {
+            Quad inner = stepInside(r.quad(), side, ruler.pixelsPerMm() / factor, paper);
+            if (inner != r.quad() && QuadSearch.supportOf(inner, edges) > 0) {
+              found.add(
+                  new Ranked(
+                      inner,
+                      score(inner, QuadSearch.supportOf(inner, edges), paper, small),
+                      BESIDE_REACH));
+            }
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** The quad with a side moved to the clearest step within its reach inwards; itself if none. */
+  private static Quad stepInside(Quad quad, int side, double perMm, PaperLikelihood paper) {
+    double reach =
+        Math.min(
+            MarkRow.BESIDE_MM * perMm,
+            0.3 * Math.min(quad.side((side + 1) % 4), quad.side((side + 3) % 4)));
+    double[] at = {0, 0};
+    double most = CLEAR_STEP;
+    double step = Math.max(1.5, reach / 24);
+    for (double start = 3; start <= reach; start += step) {
+      for (double end = 3; end <= reach; end += step) {
+        double clear = paper.ofSide(quad.withSideMoved(side, start, end), side);
+        if (clear > most) {
+          most = clear;
+          at = new double[] {start, end};
+        }
+      }
+    }
+    if (at[0] == 0) {
+      return quad;
+    }
+    double[] coarse = at;
+    for (int i = -4; i <= 4; i++) {
+      for (int j = -4; j <= 4; j++) {
+        double start = coarse[0] + i * step / 4;
+        double end = coarse[1] + j * step / 4;
+        double clear = paper.ofSide(quad.withSideMoved(side, start, end), side);
+        if (clear > most) {
+          most = clear;
+          at = new double[] {start, end};
+        }
+      }
+    }
+    return quad.withSideMoved(side, at[0], at[1]);
   }
 
   /** The best, then those that lie elsewhere: six strips on one scan are all to be seen. */
@@ -74,7 +152,17 @@ public final class StripFinder {
         Math.max(1, Math.round(Math.max(photo.widthPx(), photo.heightPx()) / (double) size));
   }
 
-  private record Ranked(Quad quad, double score) {}
+  /**
+   * A quad with its score.
+   *
+   * @param reach how far off its sides the sheet's are looked for, cells; a ruler's edge beside it
+   *     would draw them off
+   */
+  private record Ranked(Quad quad, double score, double reach) {
+    Ranked(Quad quad, double score) {
+      this(quad, score, Double.POSITIVE_INFINITY);
+    }
+  }
 
   private static List<Ranked> rank(ColourRaster small, EdgeMap edges) {
     List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
@@ -92,8 +180,7 @@ public final class StripFinder {
       quads.add(new QuadSearch.Scored(region, QuadSearch.supportOf(region, edges)));
     }
     for (QuadSearch.Scored s : quads) {
-      double size = StrictMath.pow(s.quad().area() / (w * (double) h), 0.3);
-      ranked.add(new Ranked(s.quad(), paper.of(s.quad()) * s.support() * size));
+      ranked.add(new Ranked(s.quad(), score(s.quad(), s.support(), paper, small)));
     }
     ranked.sort(Comparator.comparingDouble(Ranked::score).reversed());
     List<Ranked> distinct = new ArrayList<>();
@@ -106,6 +193,12 @@ public final class StripFinder {
       }
     }
     return distinct;
+  }
+
+  private static double score(
+      Quad quad, double support, PaperLikelihood paper, ColourRaster picture) {
+    double size = StrictMath.pow(quad.area() / (picture.width() * (double) picture.height()), 0.3);
+    return paper.of(quad) * support * size;
   }
 
   private static boolean similar(Quad a, Quad b) {
@@ -122,7 +215,8 @@ public final class StripFinder {
     for (int i = 0; i < 4; i++) {
       double[] line = line(quad, i);
       int samples = (int) Math.max(30, Math.min(160, quad.side(i) / 3));
-      double reach = Math.max(3, Math.min(0.025 * quad.side(i), 0.08 * shortest));
+      double usual = Math.max(3, Math.min(0.025 * quad.side(i), 0.08 * shortest));
+      double reach = Math.min(usual, ranked.reach());
       SideTracer tracer = new SideTracer(coarse, reach, samples);
       curves[i] = SideCurve.fit(line, tracer.trace(line[0], line[1], line[2], line[3], null));
     }
