@@ -1,0 +1,51 @@
+package wickmark.imaging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import wickmark.imaging.photo.PhotoPoint;
+import wickmark.testdata.picture.DrawnPicture;
+import wickmark.testdata.scene.CameraPlan;
+import wickmark.testdata.scene.Desk;
+import wickmark.testdata.scene.PhotoPlan;
+import wickmark.testdata.scene.Photographer;
+import wickmark.testdata.scene.Placement;
+import wickmark.testdata.scene.RulerItem;
+import wickmark.testdata.scene.RulerPlan;
+import wickmark.testdata.scene.StripItem;
+
+/**
+ * White paper on a white bench close beside a ruler: the ruler's edge is much the clearer step, and
+ * it is not the sheet's side.
+ */
+class BesideRulerTest {
+  /** Pixels a millimetre of the drawn photo, about. */
+  private static final double PX_PER_MM = 9;
+
+  @ParameterizedTest
+  @EnumSource(names = {"YELLOW_PLASTIC", "STEEL"})
+  void theSheetEndsWhereItEndsAndNotAtTheRuler(RulerPlan.Material material) {
+    RulerPlan ruler =
+        new RulerPlan(
+            material, 300, 32, 1.2, RulerPlan.Graduation.CENTIMETRES, RulerPlan.Graduation.BARE);
+    double gapMm = 2;
+    double x = DrawnStrips.WIDTH_MM / 2 + gapMm + ruler.widthMm() / 2;
+    DrawnPicture picture =
+        Photographer.take(
+            PhotoPlan.of(
+                    CameraPlan.above(1400, 1500, PX_PER_MM).tilted(10, 250, 0),
+                    StripItem.of(DrawnStrips.sheet().build(), new Placement(-10, 0, 0.5)))
+                .onto(Desk.WHITE_BENCH)
+                .with(new RulerItem(ruler, new Placement(x - 10, 0, 88.5))));
+    StripReading reading = SaidPlacesTest.read(DrawnStrips.bare(picture), new RequestBuilder());
+    List<PhotoPoint> found = reading.placed().corners();
+    List<PhotoPoint> truth = DrawnStrips.corners(picture);
+    for (int i = 0; i < 4; i++) {
+      double off =
+          Math.hypot(found.get(i).x() - truth.get(i).x(), found.get(i).y() - truth.get(i).y());
+      assertThat(off / PX_PER_MM).as("corner %d, mm", i).isLessThan(0.5);
+    }
+  }
+}
