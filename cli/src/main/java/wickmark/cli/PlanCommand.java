@@ -20,11 +20,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import wickmark.cli.plan.PlanPdf;
 import wickmark.cli.plan.PlanText;
-import wickmark.cli.plan.Size;
-import wickmark.cli.plan.StripLayout;
 import wickmark.cli.record.ExtraFiles;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.table.TextTable;
+import wickmark.core.plan.StripLayout;
+import wickmark.core.sheet.Size;
 
 /** How to lay out a strip before the run. */
 @Command(

@@ -1,15 +1,11 @@
 package wickmark.cli.plan;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Objects;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import wickmark.cli.pdf.PrintedPages;
+import wickmark.cli.pdf.SheetPen;
+import wickmark.core.plan.StripLayout;
+import wickmark.core.sheet.Size;
 
 /**
  * A plan as a PDF: strips to trace or to cut out, true to scale with a bar of 100 mm to check the
@@ -25,9 +21,6 @@ public final class PlanPdf {
 
   static final double FOOT = 14;
   static final double GAP = 8;
-
-  private static final String LETTERS =
-      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
   private PlanPdf() {}
 
@@ -48,14 +41,12 @@ public final class PlanPdf {
    * @param strips how many strips are drawn, over as many sheets as it takes
    */
   public static byte[] of(StripLayout layout, Size sheet, int strips) {
-    try (PDDocument document = new PDDocument()) {
-      document.setDocumentId(1L);
-      document.getDocumentInformation().setTitle("Strip plan");
-      PDFont letters = letters(document);
+    try (PrintedPages pages = PrintedPages.titled("Strip plan")) {
       int across = fit(sheet.width() - 2 * MARGIN, layout.paper().width());
       int onASheet = stripsOnASheet(sheet, layout.paper());
       for (int first = 0; first < strips; first += onASheet) {
-        try (SheetDrawing drawing = new SheetDrawing(document, page(document, sheet), letters)) {
+        try (SheetPen pen = pages.add(sheet)) {
+          SheetDrawing drawing = new SheetDrawing(pen);
           drawing.head(sheet, "Trace or cut out. Print at 100 %: the bar below is 100 mm long.");
           for (int i = first; i < Math.min(strips, first + onASheet); i++) {
             int column = (i - first) % across;
@@ -72,30 +63,14 @@ public final class PlanPdf {
           drawing.bar();
         }
       }
-      try (SheetDrawing drawing = new SheetDrawing(document, page(document, sheet), letters)) {
+      try (SheetPen pen = pages.add(sheet)) {
+        SheetDrawing drawing = new SheetDrawing(pen);
         drawing.head(sheet, "Readings, in millimetres from the baseline. Rf = spot ÷ front.");
         drawing.table(layout, sheet);
       }
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      document.save(bytes);
-      return bytes.toByteArray();
+      return pages.bytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  private static PDPage page(PDDocument document, Size sheet) {
-    PDPage page =
-        new PDPage(
-            new PDRectangle(
-                SheetDrawing.points(sheet.width()), SheetDrawing.points(sheet.height())));
-    document.addPage(page);
-    return page;
-  }
-
-  private static PDFont letters(PDDocument document) throws IOException {
-    try (InputStream in = PDDocument.class.getResourceAsStream(LETTERS)) {
-      return PDType0Font.load(document, Objects.requireNonNull(in, LETTERS), true);
     }
   }
 }

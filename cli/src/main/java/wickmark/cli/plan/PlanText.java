@@ -3,6 +3,9 @@ package wickmark.cli.plan;
 import java.util.ArrayList;
 import java.util.List;
 import wickmark.cli.table.TextTable;
+import wickmark.core.plan.Solvent;
+import wickmark.core.plan.StripLayout;
+import wickmark.core.sheet.Size;
 
 /** A plan in words. */
 public final class PlanText {

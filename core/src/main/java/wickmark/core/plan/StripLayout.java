@@ -1,8 +1,9 @@
-package wickmark.cli.plan;
+package wickmark.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wickmark.core.sheet.Size;
 
 /**
  * Where everything goes on a strip; mm from the paper's lower and left edge.

@@ -1,4 +1,4 @@
-package wickmark.cli.plan;
+package wickmark.core.sheet;
 
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -60,7 +60,8 @@ public record Size(double width, double height) {
     return millimetres(width) + " × " + millimetres(height) + " mm";
   }
 
-  static String millimetres(double value) {
+  /** Returns "90" or "26.5": a length to a tenth of a millimetre, without an idle zero. */
+  public static String millimetres(double value) {
     String text = Decimals.text(value, 1);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
