@@ -1,6 +1,5 @@
 package wickmark.imaging;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import java.util.OptionalDouble;
 import wickmark.core.card.CardLayout;
 import wickmark.imaging.ReadingRequest.SaidScale;
 import wickmark.imaging.card.CardView;
+import wickmark.imaging.card.SheetEdges;
 import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.pose.PlaneEvidence;
 import wickmark.imaging.pose.PlaneView;
@@ -34,12 +34,19 @@ final class CardScale {
   private static final double MOST_PRINT = 1.5;
 
   private final CardView card;
+  private final Optional<SheetEdges.PrintScale> sheet;
   private final Optional<SaidScale> said;
   private final OptionalDouble printedMm;
 
-  /** Takes what the person says of the scale, a measured print among it. */
-  CardScale(CardView card, Optional<SaidScale> said) {
+  /**
+   * Takes the card.
+   *
+   * @param sheet how large the print is by the edges of its sheet
+   * @param said what the person says of the scale, a measured print among it
+   */
+  CardScale(CardView card, Optional<SheetEdges.PrintScale> sheet, Optional<SaidScale> said) {
     this.card = card;
+    this.sheet = sheet;
     this.said = said;
     this.printedMm =
         said.orElse(null) instanceof SaidScale.Print print
@@ -64,27 +71,85 @@ final class CardScale {
     if (!rulers.isEmpty()) {
       return beside(rulers);
     }
-    List<Doubt> doubts = new ArrayList<>();
-    if (said.isEmpty()) {
-      doubts.add(
-          new Doubt(
-              "print-not-checked",
-              "The card's print was taken as true to scale, within 1 %. Printers often shrink a"
-                  + " page by some per cent to fit it. Measure the bar of 100 mm on the card with a"
-                  + " ruler and say its length with --printed-length. Rf does not depend on it."));
+    if (sheet.isPresent()) {
+      return besideSheet(sheet.get());
     }
-    return byCard(relativeUncertainty(), doubts);
+    return byCard(1, relativeUncertainty(), unchecked());
   }
 
-  private PlaneScale byCard(double relative, List<Doubt> doubts) {
+  private List<Doubt> unchecked() {
+    return said.isPresent()
+        ? List.of()
+        : List.of(
+            new Doubt(
+                "print-not-checked",
+                "The card's print was taken as true to scale, within 1 %. Printers often shrink a"
+                    + " page by some per cent to fit it. Measure the bar of 100 mm on the card"
+                    + " with a ruler and say its length with --printed-length. Rf does not depend"
+                    + " on it."));
+  }
+
+  /** Where the sheet's edges are seen, they check the print. */
+  private PlaneScale besideSheet(SheetEdges.PrintScale seen) {
+    double told = printedMm.isPresent() ? printedMm.getAsDouble() / CardLayout.BAR_MM : 1;
+    double apart = seen.print() / told - 1;
+    double u = Math.hypot(seen.relativeUncertainty(), relativeUncertainty());
+    if (Math.abs(apart) <= 2 * u) {
+      double checked = Math.hypot(seen.relativeUncertainty(), apart);
+      return byCard(1, Math.min(relativeUncertainty(), checked), List.of());
+    }
+    String by =
+        String.format(
+            Locale.ROOT,
+            "By the edges of its sheet the card's bar of 100 mm is %.1f mm long",
+            CardLayout.BAR_MM * seen.print());
+    if (printedMm.isPresent()) {
+      return byCard(
+          1,
+          relativeUncertainty(),
+          List.of(
+              new Doubt(
+                  "scales-disagree",
+                  by
+                      + String.format(
+                          Locale.ROOT,
+                          ", but %.1f mm were said. What was said was used; measure the bar again.",
+                          printedMm.getAsDouble()))));
+    }
+    String advice = " Measure the bar with a ruler and say its length with --printed-length.";
+    boolean fitted = seen.print() > LEAST_PRINT && seen.print() < MOST_PRINT;
+    return seen.bothWays() && fitted
+        ? byCard(
+            seen.print(),
+            seen.relativeUncertainty(),
+            List.of(
+                new Doubt(
+                    "print-scaled",
+                    by
+                        + ": the page was fitted when it was printed. This was taken into account;"
+                        + " the sheet's own size is less sure than a ruler."
+                        + advice)))
+        : byCard(
+            1,
+            relativeUncertainty(),
+            List.of(
+                new Doubt(
+                    "print-scaled",
+                    by
+                        + ": it may have been fitted when it was printed, or the sheet was cut."
+                        + " It was taken as printed true."
+                        + advice)));
+  }
+
+  private PlaneScale byCard(double print, double relative, List<Doubt> doubts) {
     return new PlaneScale(
         card.view(),
         card.covariance(),
-        OptionalDouble.of(millimetresPerUnit(card.view())),
+        OptionalDouble.of(print * millimetresPerUnit(card.view())),
         PixelScale.Source.CARD,
         relative,
         1,
-        Optional.of(this::millimetresPerUnit),
+        Optional.of(view -> print * millimetresPerUnit(view)),
         false,
         doubts);
   }
@@ -99,11 +164,11 @@ final class CardScale {
     if (Math.abs(apart) <= 3 * Math.hypot(rulerU, relativeUncertainty())) {
       // The ruler has checked the print: it is as good as their agreement.
       double checked = Math.min(relativeUncertainty(), Math.hypot(rulerU, apart));
-      return byCard(checked, List.of());
+      return byCard(1, checked, List.of());
     }
     boolean fitted = print > LEAST_PRINT && print < MOST_PRINT;
     if (printedMm.isPresent() || !fitted) {
-      return byCard(relativeUncertainty(), List.of(disagree(print, "The card was used.")));
+      return byCard(1, relativeUncertainty(), List.of(disagree(print, "The card was used.")));
     }
     return new PlaneScale(
         card.view(),

@@ -8,6 +8,7 @@ import wickmark.core.card.CardLayout;
 import wickmark.imaging.ReadingRequest.SaidScale;
 import wickmark.imaging.card.CardFinder;
 import wickmark.imaging.card.CardView;
+import wickmark.imaging.card.SheetEdges;
 import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
@@ -20,9 +21,14 @@ import wickmark.imaging.strip.StripOutline;
  *
  * @param rulers graduated edges, but not those printed on the card
  * @param card the printed card
+ * @param sheet how large the card was printed, by the edges of its sheet
  * @param doubts about the card
  */
-record ScaleSources(List<RulerEdge> rulers, Optional<CardView> card, List<Doubt> doubts) {
+record ScaleSources(
+    List<RulerEdge> rulers,
+    Optional<CardView> card,
+    Optional<SheetEdges.PrintScale> sheet,
+    List<Doubt> doubts) {
   /** Marks of the card's own rules are seen within this of where they are printed, mm. */
   private static final double BESIDE_RULE_MM = 1.5;
 
@@ -45,6 +51,7 @@ record ScaleSources(List<RulerEdge> rulers, Optional<CardView> card, List<Doubt>
     return new ScaleSources(
         finding.card().map(card -> notPrintedOn(card, edges)).orElse(edges),
         finding.card(),
+        finding.card().flatMap(card -> SheetEdges.of(photo, card)),
         List.copyOf(doubts));
   }
 
@@ -82,7 +89,7 @@ record ScaleSources(List<RulerEdge> rulers, Optional<CardView> card, List<Doubt>
     if (card.isEmpty()) {
       return bare;
     }
-    CardScale byCard = new CardScale(card.get(), request.scale());
+    CardScale byCard = new CardScale(card.get(), sheet, request.scale());
     return bare.flat() ? byCard.compared(bare) : byCard.plane(beside);
   }
 }
