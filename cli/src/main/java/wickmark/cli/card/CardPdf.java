@@ -52,7 +52,9 @@ public final class CardPdf {
     bar();
     words(
         layout.upperWords(),
-        List.of("Lay the dry strip flat on the grey area. All four squares", "in the picture."));
+        List.of(
+            "Lay the dry strip flat on the grey area, and photograph",
+            "it from above with all four squares in the picture."));
     words(
         layout.lowerWords(),
         List.of(
@@ -92,6 +94,7 @@ public final class CardPdf {
         write(number, x, y + 0.36 * SMALL_LETTER, SMALL_LETTER);
       }
     }
+    write("mm", rule.left() + 1, rule.top() - 1, SMALL_LETTER);
   }
 
   private void belowRule() throws IOException {

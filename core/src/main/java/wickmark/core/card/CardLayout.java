@@ -84,7 +84,7 @@ public record CardLayout(
     for (int i = 0; i < 4; i++) {
       double x = corners[i][0];
       double y = corners[i][1];
-      fiducials.add(new Fiducial(4 * sheet.ordinal() + i, new Box(x, y, x + side, y + side)));
+      fiducials.add(new Fiducial(sheet.firstSquare() + i, new Box(x, y, x + side, y + side)));
     }
     Box place =
         new Box(

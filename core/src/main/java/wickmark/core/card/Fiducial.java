@@ -1,5 +1,7 @@
 package wickmark.core.card;
 
+import java.util.Arrays;
+
 /**
  * A black square that is found in a picture and known by the pattern within it: 7 by 7 cells, of
  * which the outer ring is black and the inner 5 by 5 carry the pattern.
@@ -25,6 +27,8 @@ public record Fiducial(int number, Box box) {
     0x097c530, 0x1145db3, 0x1a508a2, 0x07a147a, 0x017792e, 0x1ed46f1
   };
 
+  private static final int A_SHEET = 4;
+
   /** How many there are. */
   public static final int COUNT = PATTERNS.length;
 
@@ -45,12 +49,15 @@ public record Fiducial(int number, Box box) {
     int r = row - 1;
     boolean ring = c < 0 || r < 0 || c >= PATTERN_CELLS || r >= PATTERN_CELLS;
     int bit = PATTERN_CELLS * PATTERN_CELLS - 1 - (r * PATTERN_CELLS + c);
-    return !ring && (PATTERNS[number] >> bit & 1) == 1;
+    return !ring && ((PATTERNS[number] >> bit) & 1) == 1;
   }
 
   /** The sheet it stands on. */
   public static CardSheet sheetOf(int number) {
-    return CardSheet.values()[number / 4];
+    return Arrays.stream(CardSheet.values())
+        .filter(s -> number >= s.firstSquare() && number < s.firstSquare() + A_SHEET)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Side of a cell, mm. */

@@ -163,7 +163,7 @@ public final class CardFinder {
         int right = i == 1 || i == 2 ? 1 : 0;
         int lower = i >= 2 ? 1 : 0;
         PhotoPoint at = seen.corners().get(i);
-        PhotoPoint next = seen.corners().get(i + 1 & 3);
+        PhotoPoint next = seen.corners().get((i + 1) & 3);
         places.add(new KnownPlaces.Place(x[right], y[lower], 2 * right - 1, 2 * lower - 1, at));
         sidesMm += seen.fiducial().box().width();
         sidesPx += Math.hypot(next.x() - at.x(), next.y() - at.y());

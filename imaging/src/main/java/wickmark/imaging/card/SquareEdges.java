@@ -62,7 +62,7 @@ final class SquareEdges {
     double shortest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < 4; i++) {
       shortest =
-          Math.min(shortest, distance(found.corners().get(i), found.corners().get(i + 1 & 3)));
+          Math.min(shortest, distance(found.corners().get(i), found.corners().get((i + 1) & 3)));
     }
     double cell = shortest / Fiducial.CELLS;
     double reach =
@@ -72,7 +72,8 @@ final class SquareEdges {
     SquareEdges edges = new SquareEdges(photo, reach);
     List<double[]> lines = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
-      Optional<double[]> line = edges.line(found.corners().get(i), found.corners().get(i + 1 & 3));
+      Optional<double[]> line =
+          edges.line(found.corners().get(i), found.corners().get((i + 1) & 3));
       if (line.isEmpty()) {
         return Optional.empty();
       }
@@ -80,7 +81,7 @@ final class SquareEdges {
     }
     List<PhotoPoint> corners = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
-      corners.add(crossing(lines.get(i + 3 & 3), lines.get(i)));
+      corners.add(crossing(lines.get((i + 3) & 3), lines.get(i)));
     }
     return Optional.of(corners);
   }

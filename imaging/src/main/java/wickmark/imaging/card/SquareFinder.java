@@ -43,7 +43,7 @@ final class SquareFinder {
 
   /** Returns all, in the order of their numbers. */
   static List<Found> find(Photo photo) {
-    int factor = (int) Math.max(1, Math.max(photo.widthPx(), photo.heightPx()) / SEARCH_SIZE);
+    int factor = Math.max(1, Math.max(photo.widthPx(), photo.heightPx()) / SEARCH_SIZE);
     GrayU8 small = shrunken(photo, factor);
     SquareHamming_to_FiducialDetector<GrayU8> detector =
         FactoryFiducial.squareHamming(
