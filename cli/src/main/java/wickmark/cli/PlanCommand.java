@@ -176,6 +176,7 @@ final class PlanCommand implements Callable<Integer> {
     all.put("solventMm", layout.solvent());
     all.put("frontMm", layout.front());
     all.put("widestSpotMm", layout.spot());
+    all.put("originsApartMm", layout.apart());
     ArrayNode origins = all.putArray("origins");
     for (int i = 0; i < layout.samples().size(); i++) {
       origins

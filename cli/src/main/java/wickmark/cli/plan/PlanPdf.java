@@ -24,11 +24,15 @@ public final class PlanPdf {
 
   private PlanPdf() {}
 
-  /** Returns how many strips go on a sheet; 0 where not even one does. */
+  /** Returns how many strips go on a sheet, laid as it holds more; 0 where not even one does. */
   public static int stripsOnASheet(Size sheet, Size paper) {
+    return Math.max(upright(sheet, paper), upright(sheet.turned(), paper));
+  }
+
+  private static int upright(Size sheet, Size paper) {
     int across = fit(sheet.width() - 2 * MARGIN, paper.width());
-    int upright = fit(sheet.height() - 2 * MARGIN - HEAD - FOOT, paper.height());
-    return across * upright;
+    int rows = fit(sheet.height() - 2 * MARGIN - HEAD - FOOT, paper.height());
+    return across * rows;
   }
 
   private static int fit(double room, double length) {
@@ -38,12 +42,16 @@ public final class PlanPdf {
   /**
    * Returns the file's bytes.
    *
+   * @param named the sheet, upright or lying as it holds more strips
    * @param strips how many strips are drawn, over as many sheets as it takes
    */
-  public static byte[] of(StripLayout layout, Size sheet, int strips) {
+  public static byte[] of(StripLayout layout, Size named, int strips) {
+    int onUpright = upright(named, layout.paper());
+    boolean lying = strips > onUpright && upright(named.turned(), layout.paper()) > onUpright;
+    Size sheet = lying ? named.turned() : named;
     try (PrintedPages pages = PrintedPages.titled("Strip plan")) {
       int across = fit(sheet.width() - 2 * MARGIN, layout.paper().width());
-      int onASheet = stripsOnASheet(sheet, layout.paper());
+      int onASheet = upright(sheet, layout.paper());
       for (int first = 0; first < strips; first += onASheet) {
         try (SheetPen pen = pages.add(sheet)) {
           SheetDrawing drawing = new SheetDrawing(pen);
@@ -63,10 +71,14 @@ public final class PlanPdf {
           drawing.bar();
         }
       }
-      try (SheetPen pen = pages.add(sheet)) {
-        SheetDrawing drawing = new SheetDrawing(pen);
-        drawing.head(sheet, "Readings, in millimetres from the baseline. Rf = spot ÷ front.");
-        drawing.table(layout, sheet);
+      int samples = layout.samples().size();
+      for (int first = 0; first < samples; first += SheetDrawing.samplesInTable(named)) {
+        try (SheetPen pen = pages.add(named)) {
+          SheetDrawing drawing = new SheetDrawing(pen);
+          drawing.head(named, "Readings, in millimetres from the baseline. Rf = spot ÷ front.");
+          int next = Math.min(samples, first + SheetDrawing.samplesInTable(named));
+          drawing.table(layout.samples().subList(first, next), named);
+        }
       }
       return pages.bytes();
     } catch (IOException e) {

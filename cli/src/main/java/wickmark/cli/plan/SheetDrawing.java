@@ -1,6 +1,7 @@
 package wickmark.cli.plan;
 
 import java.io.IOException;
+import java.util.List;
 import wickmark.cli.pdf.SheetPen;
 import wickmark.core.plan.StripLayout;
 import wickmark.core.sheet.Size;
@@ -11,6 +12,7 @@ final class SheetDrawing {
   private static final double SMALL_LETTER = 2.5;
   private static final double BAR = 100;
   private static final double ROW = 8;
+  private static final int ROWS = 3;
   private static final String[] COLUMNS = {"Lane", "Spot", "Colour", "Front, mm", "Spot, mm", "Rf"};
 
   private final SheetPen pen;
@@ -50,18 +52,23 @@ final class SheetDrawing {
     pen.write("100 mm", PlanPdf.MARGIN + BAR + 2, y - LETTER / 3, LETTER);
   }
 
-  /** A row a sample and two more for further spots, as far as the sheet goes. */
-  void table(StripLayout layout, Size sheet) throws IOException {
+  /** How many samples' rows go on a sheet. */
+  static int samplesInTable(Size sheet) {
+    double room = sheet.height() - 2 * PlanPdf.MARGIN - PlanPdf.HEAD;
+    return Math.max(1, ((int) Math.floor(room / ROW) - 1) / ROWS);
+  }
+
+  /** A row a sample and two more for further spots. */
+  void table(List<String> samples, Size sheet) throws IOException {
     double width = (sheet.width() - 2 * PlanPdf.MARGIN) / COLUMNS.length;
     double top = sheet.height() - PlanPdf.MARGIN - PlanPdf.HEAD;
-    int room = (int) Math.floor((top - PlanPdf.MARGIN) / ROW) - 1;
-    int rows = Math.min(room, 3 * layout.samples().size());
+    int rows = ROWS * samples.size();
     for (int c = 0; c < COLUMNS.length; c++) {
       pen.write(COLUMNS[c], PlanPdf.MARGIN + c * width + 1.5, top - ROW + 2.5, LETTER);
     }
     for (int r = 0; r < rows; r++) {
-      if (r % 3 == 0) {
-        String name = pen.fitting(layout.samples().get(r / 3), width - 3, LETTER);
+      if (r % ROWS == 0) {
+        String name = pen.fitting(samples.get(r / ROWS), width - 3, LETTER);
         pen.write(name, PlanPdf.MARGIN + 1.5, top - (r + 2) * ROW + 2.5, LETTER);
       }
     }

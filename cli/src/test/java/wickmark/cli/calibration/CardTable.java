@@ -23,6 +23,8 @@ public final class CardTable {
   private static final double[] TILTS = {0, 10, 20, 30};
   private static final Desk[] DESKS = {Desk.OAK, Desk.GREY_LAMINATE, Desk.WHITE_BENCH, Desk.TILES};
 
+  private static final List<CardSheet> SHEETS = List.of(CardSheet.values());
+
   private CardTable() {}
 
   /** Prints the table. */
@@ -38,7 +40,7 @@ public final class CardTable {
       int read = 0;
       int warned = 0;
       for (int i = 0; i < pictures; i++) {
-        CardSheet sheet = CardSheet.values()[i % CardSheet.values().length];
+        CardSheet sheet = SHEETS.get(i % SHEETS.size());
         CardPictures.Measured measured = picture(sheet, tilt, i);
         List<Double> found = measured.errors();
         read += found.isEmpty() ? 0 : 1;

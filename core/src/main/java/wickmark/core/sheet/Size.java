@@ -55,6 +55,11 @@ public record Size(double width, double height) {
     return size;
   }
 
+  /** The same lying on its side. */
+  public Size turned() {
+    return new Size(/* width= */ height, /* height= */ width);
+  }
+
   /** Returns "90 × 130 mm". */
   public String text() {
     return millimetres(width) + " × " + millimetres(height) + " mm";
