@@ -11,8 +11,10 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import wickmark.core.card.Box;
 import wickmark.core.card.CardLayout;
 import wickmark.core.card.CardSheet;
 import wickmark.core.card.Fiducial;
@@ -26,8 +28,8 @@ class CardPdfTest {
   private static final float DPI = 150;
   private static final double PX_PER_MM = DPI / 25.4;
 
-  private static CardView found(CardSheet sheet) throws IOException {
-    Picture page = Picture.of(CardPictures.rendered(sheet, DPI));
+  private static CardView found(BufferedImage rendered) {
+    Picture page = Picture.of(rendered);
     Photo photo =
         new Photo(
             page.widthPx(),
@@ -37,6 +39,58 @@ class CardPdfTest {
             OptionalDouble.empty(),
             false);
     return CardFinder.find(photo).card().orElseThrow();
+  }
+
+  private static CardView found(CardSheet sheet) throws IOException {
+    return found(CardPictures.rendered(sheet, DPI));
+  }
+
+  /** Moves what is printed in and round a square. */
+  private static void move(BufferedImage page, Fiducial fiducial, double rightMm, double downMm) {
+    Box round = fiducial.box().grown(1.5);
+    int x = (int) Math.round(round.left() * PX_PER_MM);
+    int y = (int) Math.round(round.top() * PX_PER_MM);
+    int w = (int) Math.round(round.width() * PX_PER_MM);
+    int h = (int) Math.round(round.height() * PX_PER_MM);
+    int[] piece = page.getRGB(x, y, w, h, null, 0, w);
+    page.setRGB(
+        x + (int) Math.round(rightMm * PX_PER_MM),
+        y + (int) Math.round(downMm * PX_PER_MM),
+        w,
+        h,
+        piece,
+        0,
+        w);
+  }
+
+  /** As where the card is folded at a corner. */
+  @Test
+  void aSquareThatLiesElsewhereIsLeftOutAndNamed() throws IOException {
+    BufferedImage page = CardPictures.rendered(CardSheet.A4, DPI);
+    move(page, CardLayout.of(CardSheet.A4).fiducials().get(2), -2, -1.5);
+
+    CardView card = found(page);
+
+    assertThat(card.corners()).isEqualTo(12);
+    assertThat(card.doubts()).hasSize(1);
+    assertThat(card.doubts().get(0).code()).isEqualTo("card-square-left-out");
+    assertThat(card.doubts().get(0).message()).contains("lower right");
+    assertThat(card.misfitMm()).isLessThan(0.1);
+  }
+
+  /** As where the whole sheet curls. */
+  @Test
+  void squaresThatFitNoFlatSheetAreSaid() throws IOException {
+    BufferedImage page = CardPictures.rendered(CardSheet.A4, DPI);
+    CardLayout layout = CardLayout.of(CardSheet.A4);
+    move(page, layout.fiducials().get(2), -1.5, 0.8);
+    move(page, layout.fiducials().get(0), 1.2, 1.1);
+    move(page, layout.fiducials().get(1), -0.3, 1.4);
+
+    CardView card = found(page);
+
+    assertThat(card.doubts()).extracting(d -> d.code()).containsExactly("card-not-flat");
+    assertThat(Math.sqrt(card.covariance()[2][2])).isGreaterThan(0.002);
   }
 
   /** Drawn by one library, read by another. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import wickmark.core.card.Box;
 import wickmark.core.card.CardLayout;
 import wickmark.core.card.CardSheet;
 import wickmark.imaging.card.CardFinder;
+import wickmark.imaging.photo.Resolution;
 import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.picture.DrawnPicture;
 import wickmark.testdata.picture.Picture;
@@ -121,6 +123,25 @@ class CardPhotoTest {
     assertThat(said.warnings()).isEmpty();
     assertThat(said.scaleError()).isCloseTo(0, within(0.002));
     assertThat(largest(said.errors())).isLessThan(0.3);
+  }
+
+  /** Of a scan the resolution counts, and the card in it is compared. */
+  @Test
+  void aScansResolutionIsComparedWithTheCard() throws IOException {
+    double pxPerMm = 5.2;
+    CameraPlan scanner = CameraPlan.above(820, 1150, pxPerMm);
+    PhotoPlan plan = CardPictures.plan(fitted(), scanner, 9).onto(Desk.DARK_BENCH);
+
+    Measured measured =
+        CardPictures.measured(
+            Photographer.take(plan),
+            UNSAID,
+            Optional.of(new Resolution(25.4 * pxPerMm, 25.4 * pxPerMm)));
+
+    assertThat(measured.record().scale().source()).isEqualTo("resolution");
+    assertThat(measured.scaleError()).isCloseTo(0, within(0.001));
+    assertThat(measured.warnings()).contains("scales-disagree");
+    assertThat(measured.record().warnings().toString()).contains("97.");
   }
 
   /** The print at 97 % about the middle of a true A5 sheet. */

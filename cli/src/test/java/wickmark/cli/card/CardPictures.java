@@ -19,6 +19,7 @@ import wickmark.core.record.RunRecord;
 import wickmark.imaging.ReadingRequest;
 import wickmark.imaging.ReadingRequest.SaidScale;
 import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.Resolution;
 import wickmark.testdata.picture.DrawnPicture;
 import wickmark.testdata.picture.Picture;
 import wickmark.testdata.scene.CameraPlan;
@@ -89,13 +90,17 @@ public final class CardPictures {
   }
 
   static Photo photo(DrawnPicture drawn) {
+    return photo(drawn, Optional.empty());
+  }
+
+  private static Photo photo(DrawnPicture drawn, Optional<Resolution> scanned) {
     return new Photo(
         drawn.picture().widthPx(),
         drawn.picture().heightPx(),
         drawn.picture().rgb(),
-        Optional.empty(),
+        scanned,
         OptionalDouble.empty(),
-        true);
+        scanned.isEmpty());
   }
 
   /** What was measured, and the truth beside it. */
@@ -145,7 +150,12 @@ public final class CardPictures {
   }
 
   /** Measures a photograph. */
-  public static Measured measured(DrawnPicture drawn, OptionalDouble bar) {
+  static Measured measured(DrawnPicture drawn, OptionalDouble bar) {
+    return measured(drawn, bar, Optional.empty());
+  }
+
+  /** Measures a photograph, or a scan of a resolution. */
+  static Measured measured(DrawnPicture drawn, OptionalDouble bar, Optional<Resolution> scanned) {
     ReadingRequest nothing = ReadingRequest.nothing();
     ReadingRequest said =
         new ReadingRequest(
@@ -158,7 +168,7 @@ public final class CardPictures {
             nothing.strip(),
             nothing.lines());
     List<MeasuredStrip> strips =
-        new PictureMeasuring().measure(photo(drawn), MeasuringRequest.of(said));
+        new PictureMeasuring().measure(photo(drawn, scanned), MeasuringRequest.of(said));
     if (strips.size() == 1 && strips.get(0) instanceof MeasuredStrip.Done done) {
       return new Measured(done.record(), drawn);
     }

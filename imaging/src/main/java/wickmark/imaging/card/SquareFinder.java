@@ -6,6 +6,7 @@ import boofcv.alg.fiducial.square.FoundFiducial;
 import boofcv.factory.fiducial.ConfigFiducialHammingDetector;
 import boofcv.factory.fiducial.ConfigHammingMarker;
 import boofcv.factory.fiducial.FactoryFiducial;
+import boofcv.struct.ConfigLength;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,10 +18,19 @@ import wickmark.imaging.photo.PhotoPoint;
 /** Finds the card's squares in a shrunken photo, and reads which is which. */
 final class SquareFinder {
   /**
-   * Long side of the shrunken photo, cells. A square of 14 mm is read from about 20 cells on: a
-   * card that takes a third of the picture's length.
+   * Long side of the shrunken photo at the most, cells. A square is read from about 20 cells on, so
+   * that a card that takes half of the picture's length is found in any.
    */
-  private static final int SEARCH_SIZE = 1500;
+  private static final int SEARCH_SIZE = 1700;
+
+  /** Cells around the smallest square that is read: most of a desk's grain is less. */
+  private static final int LEAST_ROUND = 64;
+
+  /**
+   * Black is darker than this share of the mean around it: ten times darker than paper in light, a
+   * quarter of it in coded values, where wood and cloth hardly differ from their surroundings.
+   */
+  private static final double DARKER = 0.8;
 
   /**
    * Cells of a pattern that may be read wrongly. Patterns differ in ten; with two wrong ones,
@@ -43,7 +53,8 @@ final class SquareFinder {
 
   /** Returns all, in the order of their numbers. */
   static List<Found> find(Photo photo) {
-    int factor = Math.max(1, Math.max(photo.widthPx(), photo.heightPx()) / SEARCH_SIZE);
+    int longest = Math.max(photo.widthPx(), photo.heightPx());
+    int factor = (longest + SEARCH_SIZE - 1) / SEARCH_SIZE;
     GrayU8 small = shrunken(photo, factor);
     SquareHamming_to_FiducialDetector<GrayU8> detector =
         FactoryFiducial.squareHamming(
@@ -63,6 +74,13 @@ final class SquareFinder {
     }
     all.sort(Comparator.comparingInt(Found::number));
     return all;
+  }
+
+  private static ConfigFiducialHammingDetector settings() {
+    ConfigFiducialHammingDetector settings = new ConfigFiducialHammingDetector();
+    settings.squareDetector.detector.minimumContour = ConfigLength.fixed(LEAST_ROUND);
+    settings.configThreshold.scale = DARKER;
+    return settings;
   }
 
   private static ConfigHammingMarker patterns() {
