@@ -27,8 +27,24 @@ public final class CardFinder {
   /** A printed sheet that lies flat on a desk is even within this, mm (common practice). */
   private static final double FLATNESS_MM = 0.08;
 
-  /** Misfit of the corners from which the card does not lie flat, mm, root mean square. */
-  private static final double BENT_MM = 0.25;
+  /**
+   * Misfit of the corners from which something is wrong, mm, root mean square. A flat card leaves
+   * 0.02 to 0.05 in photos of 5 to 12 pixels a millimetre; a square moved by 1 mm leaves 0.1 to
+   * 0.2, and the wrong principal point of a picture that was cut more.
+   */
+  private static final double WRONG_MM = 0.12;
+
+  /**
+   * A reason for it is believed only where it explains all: with the principal point let go, four
+   * squares that lie nowhere near a plane still leave as little as 0.06.
+   */
+  private static final double EXPLAINED_MM = 0.05;
+
+  /** The same in photos so coarse that the corners themselves are less certain. */
+  private static final double EXPLAINED_SIGMAS = 2.5;
+
+  /** The square to leave out must explain so much more than any other. */
+  private static final double CLEARLY = 1.5;
 
   /** Misfit from which the squares are not those of one card, mm. */
   private static final double NO_CARD_MM = 3;
@@ -102,29 +118,16 @@ public final class CardFinder {
 
   private Finding fitted(CardLayout layout, List<Seen> seen) {
     Fit whole = fit(seen, false);
-    if (whole.misfitMm() <= BENT_MM) {
+    if (whole.misfitMm() <= WRONG_MM) {
       return found(layout, whole, List.of());
     }
     Fit cut = fit(seen, true);
-    if (cut.misfitMm() <= BENT_MM) {
+    if (cut.misfitMm() <= explained(seen)) {
       return found(layout, cut, List.of());
     }
-    for (int i = 0; i < seen.size() && seen.size() > LEAST_SQUARES; i++) {
-      List<Seen> others = new ArrayList<>(seen);
-      others.remove(i);
-      Fit without = fit(others, false);
-      if (without.misfitMm() <= BENT_MM) {
-        return found(
-            layout,
-            without,
-            List.of(
-                new Doubt(
-                    "card-square-left-out",
-                    "One of the card's squares, the "
-                        + place(seen.get(i).fiducial())
-                        + ", does not fit the others and was left out. Is it covered in part, or"
-                        + " does the card curl up there? Lay the card flat.")));
-      }
+    Optional<Finding> without = withoutOne(layout, seen);
+    if (without.isPresent()) {
+      return without.get();
     }
     if (whole.misfitMm() > NO_CARD_MM) {
       return Finding.notUsed(
@@ -138,11 +141,64 @@ public final class CardFinder {
                 "card-not-flat",
                 String.format(
                     Locale.ROOT,
-                    "The card's squares lie %.1f mm from where they would on a flat card: it curls,"
-                        + " or a lens distorts strongly. Millimetres may be wrong by as much over"
-                        + " the length of the strip. Lay it flat, weigh down its edges, and take"
-                        + " the picture from further away.",
+                    "The card's squares do not fit a flat card, by %.2f mm in the mean: it curls, or a"
+                        + " lens distorts strongly. Millimetres may be wrong by several times as"
+                        + " much. Lay it flat, weigh down its edges, and take the picture from"
+                        + " further away.",
                     whole.misfitMm()))));
+  }
+
+  /** Leaves out the one square that alone does not fit, where there is such a one. */
+  private Optional<Finding> withoutOne(CardLayout layout, List<Seen> seen) {
+    if (seen.size() <= LEAST_SQUARES) {
+      return Optional.empty();
+    }
+    Map<Double, Seen> byMisfit = new TreeMap<>();
+    for (Seen one : seen) {
+      byMisfit.put(fit(others(seen, one), false).misfitMm(), one);
+    }
+    List<Double> misfits = List.copyOf(byMisfit.keySet());
+    if (misfits.size() < 2
+        || misfits.get(0) > explained(seen)
+        || misfits.get(1) < CLEARLY * misfits.get(0)) {
+      return Optional.empty();
+    }
+    Seen off = byMisfit.get(misfits.get(0));
+    String where = place(off.fiducial());
+    return Optional.of(
+        found(
+            layout,
+            fit(others(seen, off), false),
+            List.of(
+                new Doubt(
+                    "card-square-left-out",
+                    "One of the card's squares, the "
+                        + where
+                        + ", does not fit the others and was left out. Is it covered in part, or"
+                        + " does the card curl up there? Lay the card flat."))));
+  }
+
+  private static List<Seen> others(List<Seen> seen, Seen one) {
+    return seen.stream().filter(s -> !s.equals(one)).toList();
+  }
+
+  private static double explained(List<Seen> seen) {
+    return Math.max(EXPLAINED_MM, EXPLAINED_SIGMAS * CORNER_PX * millimetresPerPixel(seen));
+  }
+
+  /** About: the squares' sides as printed over those seen. */
+  private static double millimetresPerPixel(List<Seen> seen) {
+    double mm = 0;
+    double px = 0;
+    for (Seen one : seen) {
+      for (int i = 0; i < 4; i++) {
+        PhotoPoint at = one.corners().get(i);
+        PhotoPoint next = one.corners().get((i + 1) & 3);
+        mm += one.fiducial().box().width();
+        px += Math.hypot(next.x() - at.x(), next.y() - at.y());
+      }
+    }
+    return mm / px;
   }
 
   private static String place(Fiducial fiducial) {
@@ -154,8 +210,6 @@ public final class CardFinder {
 
   private Fit fit(List<Seen> squares, boolean cut) {
     List<KnownPlaces.Place> places = new ArrayList<>();
-    double sidesMm = 0;
-    double sidesPx = 0;
     for (Seen seen : squares) {
       double[] x = {seen.fiducial().box().left(), seen.fiducial().box().right()};
       double[] y = {seen.fiducial().box().top(), seen.fiducial().box().bottom()};
@@ -163,14 +217,11 @@ public final class CardFinder {
         int right = i == 1 || i == 2 ? 1 : 0;
         int lower = i >= 2 ? 1 : 0;
         PhotoPoint at = seen.corners().get(i);
-        PhotoPoint next = seen.corners().get((i + 1) & 3);
         places.add(new KnownPlaces.Place(x[right], y[lower], 2 * right - 1, 2 * lower - 1, at));
-        sidesMm += seen.fiducial().box().width();
-        sidesPx += Math.hypot(next.x() - at.x(), next.y() - at.y());
       }
     }
     KnownPlaces known =
-        new KnownPlaces(places, Math.hypot(CORNER_PX * sidesMm / sidesPx, FLATNESS_MM));
+        new KnownPlaces(places, Math.hypot(CORNER_PX * millimetresPerPixel(squares), FLATNESS_MM));
     PlaneFit.Result result =
         PlaneFit.of(photo.widthPx(), photo.heightPx(), photo.focalLength35mm(), known, cut);
     return new Fit(known, result, known.rootMeanSquare(result.view()));
