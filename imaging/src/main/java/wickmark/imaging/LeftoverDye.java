@@ -3,14 +3,15 @@ package wickmark.imaging;
 import java.util.List;
 import java.util.Optional;
 import wickmark.imaging.lane.DyeMap;
+import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.spot.SpotRegion;
 
 /** Stain between baseline and front that belongs to no spot: where one may have been missed. */
 final class LeftoverDye {
-  /** What sits on the baseline is residue, marks or the samples' own dots, mm. */
-  private static final double ORIGIN_MM = 3;
+  /** Rim of what sits on the baseline: residue, marks or the samples' own dots, mm. */
+  private static final double ORIGIN_RIM_MM = 0.8;
 
   /** The front's own wake, mm. */
   private static final double WAKE_MM = 1.5;
@@ -33,21 +34,23 @@ final class LeftoverDye {
    */
   record Stain(double areaMm2, double peak, double x, double y) {}
 
-  /** Looks for it; none where all clear stain is part of a spot. */
+  /** Looks for it above the origin zone; none where all clear stain is part of a spot. */
   static Optional<Stain> find(
       DyeMap dye,
       FittedLine baseline,
       FittedLine front,
+      OriginZone zone,
       List<List<SpotRegion>> spots,
       double cellsPerMm) {
     Raster strength = dye.strength();
+    double origin = (zone.heightMm() + ORIGIN_RIM_MM) * cellsPerMm;
     int cells = 0;
     double peak = 0;
     int column = -1;
     int row = -1;
     for (int x = 0; x < strength.width(); x++) {
       int from = (int) Math.max(0, front.at(x + 0.5) + WAKE_MM * cellsPerMm);
-      int to = (int) Math.min(strength.height(), baseline.at(x + 0.5) - ORIGIN_MM * cellsPerMm);
+      int to = (int) Math.min(strength.height(), baseline.at(x + 0.5) - origin);
       for (int y = from; y < to; y++) {
         double d = strength.at(x, y);
         if (d > CLEAR && dye.mask().at(x, y) > 0 && !inSpot(spots, x, y, FADE_MM * cellsPerMm)) {

@@ -11,6 +11,7 @@ import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.raster.Selection;
 import wickmark.imaging.scale.RulerEdge;
 import wickmark.imaging.straight.PaperShape;
 import wickmark.imaging.straight.StraightStrip;
@@ -45,6 +46,9 @@ final class StripChoice {
   /** Overlap from which two outlines are of the same place: strips may lie over one another. */
   private static final double SAME_PLACE = 0.15;
 
+  /** Least score of the outline of a further strip as a part of the best one's. */
+  private static final double SEEN_LIKE_BEST = 0.45;
+
   /** Outlines looked at by their rank alone. */
   static final int BEST_OUTLINES = 5;
 
@@ -60,6 +64,8 @@ final class StripChoice {
    * An outline with what is on it.
    *
    * @param shape the paper, less what is to be ignored
+   * @param light of the paper, linear, in its darkest channel, 0 to 1; 0 where nothing was looked
+   *     at
    * @param total evidence of outline and content together
    * @param lead over the best other outline of the same place; infinite for the only one
    */
@@ -68,6 +74,7 @@ final class StripChoice {
       PaperShape shape,
       PlaneScale plane,
       Layout layout,
+      double light,
       double total,
       double lead) {
     /** The corners from the top-left on, the baseline's end being the bottom. */
@@ -89,7 +96,7 @@ final class StripChoice {
               .mapToDouble(Candidate::total)
               .max()
               .orElse(Double.NEGATIVE_INFINITY);
-      return new Candidate(outline, shape, plane, layout, total, total - next);
+      return new Candidate(outline, shape, plane, layout, light, total, total - next);
     }
 
     /** Top, right, bottom and left edge, in the corners' order. */
@@ -127,7 +134,7 @@ final class StripChoice {
 
   /**
    * Weighs the outlines; best first. Those that do not rank first count only where another strip
-   * could lie: beside the best, and not on a ruler.
+   * could lie: beside the best, as well seen or nearly so, and not on a ruler.
    */
   static List<Candidate> weigh(
       Photo photo, ReadingRequest request, List<StripOutline> outlines, ScaleSources scales) {
@@ -139,7 +146,8 @@ final class StripChoice {
     Optional<Candidate> best = all.stream().max(Comparator.comparingDouble(Candidate::total));
     for (StripOutline outline : outlines.subList(first, outlines.size())) {
       boolean elsewhere = best.orElseThrow().outline().overlap(outline) <= SAME_PLACE;
-      if (elsewhere && !isRuler(shape(outline, List.of()), scales.rulers())) {
+      boolean seen = outline.score() >= SEEN_LIKE_BEST * best.orElseThrow().outline().score();
+      if (elsewhere && seen && !isRuler(shape(outline, List.of()), scales.rulers())) {
         all.add(candidate(photo, request, outline, scales));
       }
     }
@@ -157,6 +165,32 @@ final class StripChoice {
                     > 0.5 * edge.marks().size());
   }
 
+  /**
+   * Whether a graduated edge runs along most of a sheet: then the sheet is a ruler, or what lies
+   * between a ruler and a strip.
+   */
+  static boolean holdsRuler(Candidate c, List<RulerEdge> edges) {
+    double longest = 0;
+    for (int i = 0; i < 4; i++) {
+      List<PhotoPoint> corners = c.outline().corners();
+      longest = Math.max(longest, seenLength(corners.get(i), corners.get((i + 1) % 4)));
+    }
+    for (RulerEdge edge : edges) {
+      List<PhotoPoint> inside =
+          edge.marks().stream().map(m -> m.at()).filter(c.shape()::contains).toList();
+      if (edge.confidence() >= SURE_RULER
+          && inside.size() > 1
+          && seenLength(inside.get(0), inside.get(inside.size() - 1)) > 0.5 * longest) {
+        return true;
+      }
+    }
+    return isRuler(c.shape(), edges);
+  }
+
+  private static double seenLength(PhotoPoint a, PhotoPoint b) {
+    return Math.hypot(b.x() - a.x(), b.y() - a.y());
+  }
+
   private static Candidate candidate(
       Photo photo, ReadingRequest request, StripOutline outline, ScaleSources scales) {
     List<RulerEdge> edges = scales.rulers();
@@ -167,17 +201,19 @@ final class StripChoice {
     ignored.addAll(RulerCover.of(outline.corners(), whole, surely(edges)));
     PaperShape shape = shape(outline, ignored);
     PlaneScale plane = scales.plane(photo, request, outline, beside);
-    Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0);
-    Layout layout = layout(photo, request, bare);
+    Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0, 0);
+    Optional<StraightStrip> strip = quickLook(photo, bare);
+    Layout layout = strip.map(s -> layout(s, request, bare)).orElse(Layout.none());
+    double light = strip.map(StripChoice::paperLight).orElse(0.0);
     double total =
         outlineEvidence(outline)
             + layout.score()
             - RULER_WEIGHT * RulerCover.shareInside(whole, edges);
-    Candidate found = new Candidate(outline, shape, plane, layout, total, 0);
+    Candidate found = new Candidate(outline, shape, plane, layout, light, total, 0);
     return request
         .scale()
         .map(said -> SaidSize.apply(plane, said, found.corners(), outline.sidesSigmaPx()))
-        .map(scaled -> new Candidate(outline, shape, scaled, layout, total, 0))
+        .map(scaled -> new Candidate(outline, shape, scaled, layout, light, total, 0))
         .orElse(found);
   }
 
@@ -205,21 +241,39 @@ final class StripChoice {
         .toList();
   }
 
-  private static Layout layout(Photo photo, ReadingRequest request, Candidate candidate) {
+  /** The straight strip, coarsely; none where by this ruler the sheet is larger than any strip. */
+  private static Optional<StraightStrip> quickLook(Photo photo, Candidate candidate) {
     StripFrame frame =
         StripFrame.around(
             candidate.plane().view(),
             candidate.outline().corners(),
             candidate.unitsPerMm() / CELLS_PER_MM);
-    if ((double) frame.width() * frame.height() > MOST_CELLS) {
-      // By this ruler the sheet would be larger than any strip: not both are what they seem.
-      return Layout.none();
-    }
-    StraightStrip strip = StraightStrip.of(photo, frame, candidate.shape());
+    return (double) frame.width() * frame.height() > MOST_CELLS
+        ? Optional.empty()
+        : Optional.of(StraightStrip.of(photo, frame, candidate.shape()));
+  }
+
+  private static Layout layout(StraightStrip strip, ReadingRequest request, Candidate candidate) {
     DensityMap map = DensityMap.of(strip, CELLS_PER_MM, BLOCK_MM);
     return LayoutSearch.find(
         map,
         map.turned(),
-        SaidPlaces.layout(request, candidate.outline(), candidate.shape(), frame));
+        SaidPlaces.layout(request, candidate.outline(), candidate.shape(), strip.frame()));
+  }
+
+  /** Median of the light in the paper's darkest channel. */
+  private static double paperLight(StraightStrip strip) {
+    int size = strip.paper().cells().length;
+    double[] v = new double[size / 11 + 1];
+    int n = 0;
+    for (int i = 0; i < size; i += 11) {
+      if (strip.paper().cells()[i] > 0) {
+        v[n++] =
+            Math.min(
+                strip.light().red().cells()[i],
+                Math.min(strip.light().green().cells()[i], strip.light().blue().cells()[i]));
+      }
+    }
+    return n == 0 ? 0 : Selection.median(v, n);
   }
 }

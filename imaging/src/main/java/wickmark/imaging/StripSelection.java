@@ -24,6 +24,14 @@ final class StripSelection {
 
   private static final double LEAST_FURTHER_BASELINE = 0.5;
 
+  /** Ratio of two outlines' scores from which the poorer is none. */
+  private static final double BETTER_SEEN = 1.3;
+
+  /**
+   * Least light of a second strip as a part of the best's: half shade passes, most desks do not.
+   */
+  private static final double LIKE_PAPER = 0.3;
+
   /** Least coloured area of a developed strip, mm²: one small spot has more. */
   private static final double LEAST_DYE_MM2 = 4;
 
@@ -54,8 +62,8 @@ final class StripSelection {
             .thenComparingDouble(c -> -c.total()));
     List<StripChoice.Candidate> strips = new ArrayList<>();
     for (StripChoice.Candidate c : ranked) {
-      boolean enough = strips.isEmpty() ? isStrip(c) : isFurther(c);
-      if (enough && strips.stream().noneMatch(c::overlaps)) {
+      boolean enough = strips.isEmpty() ? isStrip(c) : isFurther(c, strips.get(0));
+      if (enough && strips.stream().noneMatch(c::overlaps) && isBestSeen(c, ranked, strips)) {
         strips.add(c);
       }
     }
@@ -72,12 +80,26 @@ final class StripSelection {
             && (isDeveloped(c) || !StripChoice.isRuler(c.shape(), edges)));
   }
 
-  private boolean isFurther(StripChoice.Candidate c) {
+  private boolean isFurther(StripChoice.Candidate c, StripChoice.Candidate best) {
     return saidOn(c) > 0
         || (c.total() >= (c.layout().front() == null ? LEAST_FRONTLESS : LEAST_FURTHER)
             && c.layout().baseline() != null
             && c.layout().baseline().certainty() >= LEAST_FURTHER_BASELINE
-            && !StripChoice.isRuler(c.shape(), edges));
+            && c.light() >= LIKE_PAPER * best.light()
+            && !StripChoice.holdsRuler(c, edges));
+  }
+
+  /**
+   * Whether no other sheet in its place, beside the strips taken, shows its sides much better: a
+   * sheet together with the desk beside it may hold more lines, but no sides.
+   */
+  private boolean isBestSeen(
+      StripChoice.Candidate c, List<StripChoice.Candidate> all, List<StripChoice.Candidate> taken) {
+    return taken.isEmpty()
+        || saidOn(c) > 0
+        || all.stream()
+            .filter(other -> other.overlaps(c) && taken.stream().noneMatch(other::overlaps))
+            .noneMatch(other -> other.outline().score() > BETTER_SEEN * c.outline().score());
   }
 
   private static boolean isDeveloped(StripChoice.Candidate c) {

@@ -8,6 +8,7 @@ import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneFinder;
 import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LineRefiner;
@@ -66,27 +67,31 @@ final class StripStages {
     FittedLine baseline = measured(lower, request.lines().baseline());
     FittedLine front = measured(upper, request.lines().front());
     DyeMap dye = DyeMap.of(map, baseline, front);
+    OriginZone zone = OriginZone.of(dye, baseline, front, CELLS_PER_MM);
     LanePlaces places = new LanePlaces(request, chosen.shape(), frame);
     List<LaneTrack> lanes =
         places
             .all()
             .orElseGet(
-                () -> places.moved(LaneFinder.find(map, baseline, front, dye, request.lanes())));
+                () ->
+                    places.moved(
+                        LaneFinder.find(map, baseline, front, dye, zone, request.lanes())));
     if (lanes.isEmpty()) {
       return StripRefusals.noLanes();
     }
     if (!LanePlaces.inOrder(lanes)) {
       return StripRefusals.lanesOutOfOrder();
     }
-    List<List<SpotRegion>> spots = SpotFinder.find(map, baseline, front, dye, lanes);
+    List<List<SpotRegion>> spots = SpotFinder.find(map, baseline, front, dye, zone, lanes);
     if (spots.stream().allMatch(List::isEmpty)) {
       return StripRefusals.noSpots();
     }
     ReadingAssembly.Lanes found =
         new ReadingAssembly.Lanes(lanes, places.names(lanes.size()), spots);
-    List<Doubt> doubts =
+    List<Doubt> doubts = new ArrayList<>(BaselineDoubts.of(baseline, zone));
+    doubts.addAll(
         new SpotDoubts(baseline, front, CELLS_PER_MM)
-            .of(found, LeftoverDye.find(dye, baseline, front, spots, CELLS_PER_MM));
+            .of(found, LeftoverDye.find(dye, baseline, front, zone, spots, CELLS_PER_MM)));
     return reading(
         new ReadingAssembly.Straight(frame, strip, baseline, front), found, places, doubts);
   }

@@ -1,13 +1,17 @@
 package wickmark.imaging;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wickmark.imaging.finding.Doubt;
 import wickmark.testdata.picture.DrawnPicture;
+import wickmark.testdata.strip.Baseline;
+import wickmark.testdata.strip.Blemish;
 import wickmark.testdata.strip.DyeCupboard;
 import wickmark.testdata.strip.LanePlan;
+import wickmark.testdata.strip.Lead;
 import wickmark.testdata.strip.SpotPlan;
 import wickmark.testdata.strip.SpotShape;
 
@@ -63,5 +67,22 @@ class FindingDoubtsTest {
     StripReading reading =
         SaidPlacesTest.read(DrawnStrips.scanned(picture, DrawnStrips.DPI), new RequestBuilder());
     assertThat(reading.doubts()).extracting("code").contains("spots-near-origin");
+  }
+
+  @Test
+  void inkThatRanOutOfTheBaselineIsSaidAndIsNoSpot() {
+    DrawnPicture picture =
+        DrawnStrips.scan(
+            DrawnStrips.sheet()
+                .baseline(new Baseline(18, 0.3, 0, DrawnStrips.WIDTH_MM, Lead.USUAL, false))
+                .blemish(new Blemish.RunningLine(18, 6, 0.4, DyeCupboard.INK))
+                .build());
+    StripReading reading =
+        SaidPlacesTest.read(DrawnStrips.scanned(picture, DrawnStrips.DPI), new RequestBuilder());
+    assertThat(reading.doubts()).extracting("code").contains("baseline-ran");
+    assertThat(reading.evidence().lanes()).hasSize(3);
+    assertThat(reading.evidence().lanes().stream().map(lane -> lane.spots().size()))
+        .containsExactly(1, 1, 2);
+    assertThat(SaidPlacesTest.rf(reading, 1, 0)).isCloseTo(0.48, within(0.02));
   }
 }

@@ -1,6 +1,7 @@
 package wickmark.imaging.card;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -153,22 +154,21 @@ public final class CardFinder {
     if (seen.size() <= LEAST_SQUARES) {
       return Optional.empty();
     }
-    Map<Double, Seen> byMisfit = new TreeMap<>();
-    for (Seen one : seen) {
-      byMisfit.put(fit(others(seen, one), false).misfitMm(), one);
-    }
-    List<Double> misfits = List.copyOf(byMisfit.keySet());
-    if (misfits.size() < 2
-        || misfits.get(0) > explained(seen)
-        || misfits.get(1) < CLEARLY * misfits.get(0)) {
+    List<Without> all =
+        seen.stream()
+            .map(one -> new Without(one, fit(others(seen, one), false)))
+            .sorted(Comparator.comparingDouble(w -> w.fit().misfitMm()))
+            .toList();
+    Without best = all.get(0);
+    if (best.fit().misfitMm() > explained(seen)
+        || all.get(1).fit().misfitMm() < CLEARLY * best.fit().misfitMm()) {
       return Optional.empty();
     }
-    Seen off = byMisfit.get(misfits.get(0));
-    String where = place(off.fiducial());
+    String where = place(best.left().fiducial());
     return Optional.of(
         found(
             layout,
-            fit(others(seen, off), false),
+            best.fit(),
             List.of(
                 new Doubt(
                     "card-square-left-out",
@@ -177,6 +177,8 @@ public final class CardFinder {
                         + ", does not fit the others and was left out. Is it covered in part, or"
                         + " does the card curl up there? Lay the card flat."))));
   }
+
+  private record Without(Seen left, Fit fit) {}
 
   private static List<Seen> others(List<Seen> seen, Seen one) {
     return seen.stream().filter(s -> !s.equals(one)).toList();

@@ -57,8 +57,7 @@ final class SquareFinder {
     int factor = (longest + SEARCH_SIZE - 1) / SEARCH_SIZE;
     GrayU8 small = shrunken(photo, factor);
     SquareHamming_to_FiducialDetector<GrayU8> detector =
-        FactoryFiducial.squareHamming(
-            patterns(), new ConfigFiducialHammingDetector(), GrayU8.class);
+        FactoryFiducial.squareHamming(patterns(), settings(), GrayU8.class);
     DetectFiducialSquareHamming<GrayU8> algorithm = detector.getAlgorithm();
     algorithm.configure(null, small.width, small.height, false);
     algorithm.process(small);

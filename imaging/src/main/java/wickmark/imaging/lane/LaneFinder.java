@@ -35,15 +35,17 @@ public final class LaneFinder {
   private final double[] marks;
   private final double[] stain;
 
-  private LaneFinder(DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye) {
+  private LaneFinder(
+      DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye, OriginZone zone) {
     this.map = map;
     this.baseline = baseline;
     this.step = STEP_MM * map.cellsPerMm();
     this.columns = Math.max(1, (int) (map.width() / step));
     Raster ink = ink();
     this.writing = inkBetween(ink, 1.4, 11.5, 1, 0.35);
-    this.marks = inkBetween(ink, 0.7, 2.4, -1, 0.6);
-    this.stain = stainAbove(front, dye);
+    // Where the line itself ran nothing on it tells of a lane.
+    this.marks = zone.ran() ? new double[columns] : inkBetween(ink, 0.7, 2.4, -1, 0.6);
+    this.stain = stainAbove(front, dye, zone.ran() ? zone.heightMm() : 2);
   }
 
   /**
@@ -52,8 +54,13 @@ public final class LaneFinder {
    * @param said how many there are, if the person says
    */
   public static List<LaneTrack> find(
-      DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye, OptionalInt said) {
-    return new LaneFinder(map, baseline, front, dye).lanes(said);
+      DensityMap map,
+      FittedLine baseline,
+      FittedLine front,
+      DyeMap dye,
+      OriginZone zone,
+      OptionalInt said) {
+    return new LaneFinder(map, baseline, front, dye, zone).lanes(said);
   }
 
   private Raster ink() {
@@ -86,13 +93,13 @@ public final class LaneFinder {
     return out;
   }
 
-  private double[] stainAbove(FittedLine front, DyeMap dye) {
+  private double[] stainAbove(FittedLine front, DyeMap dye, double fromMm) {
     double mm = map.cellsPerMm();
     double[] out = new double[columns];
     for (int c = 0; c < columns; c++) {
       int x = (int) Math.min(map.width() - 1.0, (c + 0.5) * step);
       int from = (int) Math.max(0, front.at(x + 0.5) - 2 * mm);
-      int to = (int) Math.min(map.height(), baseline.at(x + 0.5) - 2 * mm);
+      int to = (int) Math.min(map.height(), baseline.at(x + 0.5) - fromMm * mm);
       double most = 0;
       for (int y = from; y < to; y++) {
         most = Math.max(most, dye.mask().at(x, y) * dye.strength().at(x, y));

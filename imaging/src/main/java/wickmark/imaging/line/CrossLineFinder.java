@@ -16,6 +16,11 @@ final class CrossLineFinder {
   private static final double BIN_MM = 2;
   private static final int MOST = 7;
 
+  private static final double INK_COVERAGE = 0.8;
+
+  /** Least middle contrast of ink, density: a tide mark has less. */
+  private static final double INK_CONTRAST = 0.04;
+
   /** Steepest slope of a path: 4°. */
   private static final double STEEPEST = 0.07;
 
@@ -32,7 +37,7 @@ final class CrossLineFinder {
     }
   }
 
-  /** Returns pencil lines and tide marks, strongest of each kind first. */
+  /** Returns pencil lines, tide marks and lines of ink, strongest of each kind first. */
   static List<CrossLine> find(DensityMap map) {
     CrossLineFinder finder = new CrossLineFinder(map);
     List<CrossLine> lines = new ArrayList<>();
@@ -41,7 +46,16 @@ final class CrossLineFinder {
     lines.addAll(finder.trace(LineKind.PENCIL, pencil, map.paper(), 0.12));
     Raster tide = crest(TideFilter.apply(map, 0.3 * mm), 1.7 * mm, 0.12);
     lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(map), 0.05));
+    Raster ink = ridge(map.chroma(), 0.2 * mm, 1.2 * mm, 0.25);
+    finder.trace(LineKind.INK, ink, map.paper(), 0.12).stream()
+        .filter(CrossLineFinder::isInk)
+        .forEach(lines::add);
     return lines;
+  }
+
+  /** A line of one colour from side to side: a row of spots has gaps. */
+  private static boolean isInk(CrossLine line) {
+    return line.coverage() > INK_COVERAGE && line.strength() > INK_CONTRAST;
   }
 
   /** How much a place is denser than both places above and below, limited to a reasonable line. */

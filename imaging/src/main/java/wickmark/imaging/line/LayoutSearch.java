@@ -18,6 +18,15 @@ public final class LayoutSearch {
   /** What it costs to see no front: strips without one are rare, a remark at it is not. */
   private static final double NO_FRONT = 0.7;
 
+  /** Contrast, density, that tide marks hardly exceed. */
+  private static final double DEEPEST_TIDE = 0.06;
+
+  /** What speaks against a baseline in ink: everybody is told to take a pencil. */
+  private static final double INK_BASELINE = 0.8;
+
+  /** Within this distance of a line of ink the edge of what ran out of it seems a line, mm. */
+  private static final double INK_RUN_MM = StripContent.INK_RUN_MM;
+
   /** What names below the lanes are worth. */
   private static final double NAMES = 2.5;
 
@@ -85,7 +94,7 @@ public final class LayoutSearch {
   private List<CrossLine> baselines(List<CrossLine> lines, DensityMap map, int turns) {
     return said.baseline().isPresent()
         ? said.baseline().get().in(map, turns).stream().toList()
-        : lines.stream().filter(line -> line.kind() == LineKind.PENCIL).toList();
+        : lines.stream().filter(line -> line.kind() != LineKind.TIDE_MARK).toList();
   }
 
   /** The last one is null: no front. */
@@ -93,7 +102,14 @@ public final class LayoutSearch {
     if (said.front().isPresent()) {
       return new ArrayList<>(said.front().get().in(map, turns).stream().toList());
     }
-    List<@Nullable CrossLine> fronts = new ArrayList<>(lines);
+    List<@Nullable CrossLine> fronts =
+        new ArrayList<>(lines.stream().filter(line -> line.kind() != LineKind.INK).toList());
+    // No solvent leaves a mark as deep in colour as ink.
+    fronts.removeIf(
+        front ->
+            lines.stream()
+                .anyMatch(
+                    line -> line.kind() == LineKind.INK && apart(line, front, map) < INK_RUN_MM));
     fronts.add(null);
     return fronts;
   }
@@ -129,6 +145,7 @@ public final class LayoutSearch {
     double height = map.height();
     double below = down > 0 ? height - baseline.level() : baseline.level();
     double score = 3 * baseline.certainty() - 40 * content.darkShare();
+    score -= baseline.kind() == LineKind.INK ? INK_BASELINE : 0;
     // Common practice: the baseline lies 1 to 3 cm above the lower edge of a strip of 10 to 15 cm.
     double margin = StrictMath.log(Math.max(0.01, below / height) / 0.16) / 0.8;
     score -= 0.5 * margin * margin;
@@ -159,7 +176,9 @@ public final class LayoutSearch {
       return 3 * front.certainty() * dark;
     }
     double significance = front.strength() / front.noise() * Math.sqrt(front.x().length);
-    return 2.4 * significance / (significance + 18) * Math.min(1, front.coverage() + 0.35);
+    // What is much deeper in colour than what solvents carry is ink or dye.
+    double pale = Math.min(1, DEEPEST_TIDE / front.strength());
+    return 2.4 * significance / (significance + 18) * Math.min(1, front.coverage() + 0.35) * pale;
   }
 
   private Layout layout(DensityMap upright, DensityMap turned) {
@@ -191,7 +210,11 @@ public final class LayoutSearch {
 
   /** The same mark is often found twice, as pencil and as a coloured line. */
   private static boolean near(@Nullable CrossLine a, @Nullable CrossLine b, DensityMap map) {
-    return a != null && b != null && Math.abs(a.level() - b.level()) < 1.5 * map.cellsPerMm();
+    return a != null && b != null && apart(a, b, map) < 1.5;
+  }
+
+  private static double apart(CrossLine a, CrossLine b, DensityMap map) {
+    return Math.abs(a.level() - b.level()) / map.cellsPerMm();
   }
 
   private static Layout.@Nullable LinePath path(

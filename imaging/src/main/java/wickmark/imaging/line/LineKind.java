@@ -6,6 +6,8 @@ public enum LineKind {
   PENCIL("pencil"),
   /** What the solvent carried to its edge: faint and brownish, or a change of tone. */
   TIDE_MARK("tide-mark"),
+  /** Ink, that the solvent took along: coloured, and no place for a baseline. */
+  INK("ink"),
   /** Said by the person. */
   BY_HAND("by-hand");
 

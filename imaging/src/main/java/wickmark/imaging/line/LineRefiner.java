@@ -32,15 +32,22 @@ public final class LineRefiner {
     this.map = map;
     this.path = path;
     double mm = map.cellsPerMm();
-    boolean pencil = path.kind() == LineKind.PENCIL;
     this.signal =
-        pencil ? Smoothing.gaussian(map.neutral(), 0.6) : TideFilter.apply(map, 0.22 * mm);
-    this.window = (pencil ? 1.1 : 1.5) * mm;
+        switch (path.kind()) {
+          case PENCIL -> Smoothing.gaussian(map.neutral(), 0.6);
+          case INK -> Smoothing.gaussian(map.chroma(), 0.6);
+          case TIDE_MARK, BY_HAND -> TideFilter.apply(map, 0.22 * mm);
+        };
+    this.window = (isDrawn() ? 1.1 : 1.5) * mm;
   }
 
   /** Measures the line in a finer map of the same strip. */
   public static FittedLine refine(DensityMap map, Layout.LinePath path) {
     return new LineRefiner(map, path).fit();
+  }
+
+  private boolean isDrawn() {
+    return path.kind() == LineKind.PENCIL || path.kind() == LineKind.INK;
   }
 
   private FittedLine fit() {
@@ -64,7 +71,7 @@ public final class LineRefiner {
     u = Arrays.copyOf(u, n);
     y = Arrays.copyOf(y, n);
     double[] trust = trust(Arrays.copyOf(contrast, n));
-    int most = path.kind() == LineKind.PENCIL ? PENCIL_DEGREE : TIDE_DEGREE;
+    int most = isDrawn() ? PENCIL_DEGREE : TIDE_DEGREE;
     Polynomial best = null;
     for (int degree = 1; degree <= Math.min(most, n / 4); degree++) {
       Polynomial p = Polynomial.robust(u, y, trust, degree);

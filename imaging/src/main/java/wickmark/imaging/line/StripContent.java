@@ -11,6 +11,9 @@ final class StripContent {
   /** Least smoothed chroma that counts as dye. */
   private static final float DYE = 0.02f;
 
+  /** How far ink runs out of a line, mm. */
+  static final double INK_RUN_MM = 9;
+
   /** Grey density that no paper has, even in shadow. */
   private static final float DARK = 0.45f;
 
@@ -104,7 +107,7 @@ final class StripContent {
 
   /**
    * Area of the dye above the baseline and, where there is one, below the front, less a margin of
-   * 2.5 mm for what sits on the baseline.
+   * 2.5 mm for what sits on either line: the dots of an unused strip taken upside down.
    *
    * @param down 1 if the strip's bottom is at the map's last row, −1 if at its first
    */
@@ -113,9 +116,10 @@ final class StripContent {
     double sum = 0;
     for (int x = 0; x < map.width(); x++) {
       double start = baseline.at(x + 0.5) - down * margin;
-      double end = front == null ? (down > 0 ? 0 : map.height()) : front.at(x + 0.5);
-      int from = (int) Math.max(0, Math.min(start, end));
-      int to = (int) Math.min(map.height(), Math.max(start, end));
+      double end =
+          front == null ? (down > 0 ? 0 : map.height()) : front.at(x + 0.5) + down * margin;
+      int from = (int) Math.max(0, down > 0 ? end : start);
+      int to = (int) Math.min(map.height(), down > 0 ? start : end);
       for (int y = from; y < to; y++) {
         sum += dye.at(x, y) > 0 ? 1 : 0;
       }
@@ -192,7 +196,7 @@ final class StripContent {
   private boolean[] stainedBins(CrossLine line, int outwards) {
     int bins = line.x().length;
     double[] amount = new double[bins];
-    double margin = 3 * map.cellsPerMm();
+    double margin = (line.kind() == LineKind.INK ? INK_RUN_MM : 3) * map.cellsPerMm();
     for (int x = 0; x < map.width(); x++) {
       double at = line.at(x + 0.5) - outwards * margin;
       int b = Math.min(bins - 1, x * bins / map.width());

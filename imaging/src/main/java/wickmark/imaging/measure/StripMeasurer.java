@@ -94,7 +94,8 @@ public final class StripMeasurer {
   }
 
   private double definition(FittedLine line) {
-    return (line.kind() == LineKind.TIDE_MARK ? TIDE_MM : PENCIL_MM) * mm;
+    return (line.kind() == LineKind.TIDE_MARK || line.kind() == LineKind.INK ? TIDE_MM : PENCIL_MM)
+        * mm;
   }
 
   private SpotEvidence evidence(SpotRegion spot, LaneGeometry way) {

@@ -85,7 +85,7 @@ public record DensityMap(
     Raster out = new Raster(light.width(), light.height());
     float[] in = light.cells();
     for (int i = 0; i < in.length; i++) {
-      out.cells()[i] = (float) StrictMath.log10(in[i] + 0.002);
+      out.cells()[i] = LogTable.log10(in[i]);
     }
     return out;
   }

@@ -252,6 +252,11 @@ final class PaperBackground {
     return mean(in, clear, sigma, step, 1);
   }
 
+  /** The first of from, from + step, … that is not negative. */
+  private static int firstFrom(int from, int step) {
+    return from >= 0 ? from : from + (-from + step - 1) / step * step;
+  }
+
   private Raster mean(Raster in, Raster weight, double sigma, int step, int carry) {
     int radius = (int) Math.ceil(2.6 * sigma * mm);
     double[] near = new double[2 * radius * radius + 1];
@@ -266,16 +271,20 @@ final class PaperBackground {
         double anySum = 0;
         double any = 0;
         double here = guide.at(x, y);
-        for (int j = y - radius; j <= y + radius; j += step) {
-          for (int i = x - radius; i <= x + radius; i += step) {
-            if (i < 0 || j < 0 || i >= in.width() || j >= in.height() || weight.at(i, j) == 0) {
+        int left = firstFrom(x - radius, step);
+        int right = Math.min(in.width() - 1, x + radius);
+        int bottom = Math.min(in.height() - 1, y + radius);
+        for (int j = firstFrom(y - radius, step); j <= bottom; j += step) {
+          for (int i = left; i <= right; i += step) {
+            int at = j * in.width() + i;
+            if (weight.cells()[at] == 0) {
               continue;
             }
             double w = near[(i - x) * (i - x) + (j - y) * (j - y)];
-            double apart = guide.at(i, j) - here;
+            double apart = guide.cells()[at] - here;
             double d = apart / SHADOW_STEP;
             double like = w / (1 + d * d * d * d);
-            double value = in.at(i, j) - carry * apart;
+            double value = in.cells()[at] - carry * apart;
             sum += like * value;
             total += like;
             anySum += w * value;

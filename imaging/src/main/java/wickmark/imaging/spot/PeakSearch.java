@@ -2,7 +2,9 @@ package wickmark.imaging.spot;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import wickmark.imaging.raster.Selection;
 
 /**
@@ -34,6 +36,15 @@ final class PeakSearch {
 
   /** Cosine of the greatest angle between the colours of a streak and of its spot. */
   private static final double STREAK_HUE = 0.93;
+
+  /** A shoulder stands off its neighbour by more than this many of the flanks between them. */
+  private static final double CLEAR = 1.15;
+
+  /** Least height of a shoulder over the highest peak's. */
+  private static final double SHOULDER = 0.1;
+
+  /** How much worse the fit must be without a shoulder. */
+  private static final double NEEDED = 2;
 
   private final LaneProfile profile;
 
@@ -211,7 +222,7 @@ final class PeakSearch {
           places.add((s.centre() + t.centre()) / 2);
         }
       }
-      if (Math.max(s.behind(), s.ahead()) > 1.5 * Math.min(s.behind(), s.ahead())) {
+      if (Math.max(s.behind(), s.ahead()) > 1.35 * Math.min(s.behind(), s.ahead())) {
         places.add(
             s.behind() > s.ahead() ? s.centre() - 1.5 * s.behind() : s.centre() + 1.5 * s.ahead());
       }
@@ -225,22 +236,52 @@ final class PeakSearch {
 
   private PeakFit pruned(PeakFit start) {
     PeakFit fit = start;
-    boolean changed = true;
-    while (changed && !fit.shapes().isEmpty()) {
-      changed = false;
-      int worst = leastNeeded(fit);
-      if (worst >= 0) {
-        List<PeakShape> fewer = new ArrayList<>(fit.shapes());
-        fewer.remove(worst);
-        PeakFit without = PeakFit.of(profile, fewer);
-        if (misfit(without) > MOST_MISFIT && without.loss() > 3 * fit.loss()) {
-          return fit;
-        }
-        fit = without;
-        changed = true;
+    Set<PeakShape> shoulders = new HashSet<>();
+    int worst = leastNeeded(fit, shoulders);
+    while (worst >= 0) {
+      List<PeakShape> fewer = new ArrayList<>(fit.shapes());
+      fewer.remove(worst);
+      PeakFit without = PeakFit.of(profile, fewer);
+      if (misfit(without) > MOST_MISFIT && without.loss() > 3 * fit.loss()) {
+        return fit;
       }
+      if (isShoulder(fit, worst) && without.loss() > NEEDED * fit.loss()) {
+        shoulders.add(fit.shapes().get(worst));
+      } else {
+        fit = without;
+      }
+      worst = leastNeeded(fit, shoulders);
     }
     return fit;
+  }
+
+  /**
+   * Whether a low peak stands clear of all others, by more than their flanks, and of another hue
+   * than they: a shoulder that the eye sees by its colour.
+   */
+  private boolean isShoulder(PeakFit fit, int i) {
+    PeakShape a = fit.shapes().get(i);
+    for (int j = 0; j < fit.shapes().size(); j++) {
+      PeakShape b = fit.shapes().get(j);
+      double apart = Math.abs(a.centre() - b.centre());
+      double flanks = flank(a, b) + flank(b, a);
+      if (j != i
+          && apart < 3.2 * flanks
+          && (apart < CLEAR * flanks
+              || fit.colourAngle(i, j) < SAME_HUE
+              || seenAngle(a, b) < SAME_HUE / 2)) {
+        return false;
+      }
+    }
+    return fit.height(i) > SHOULDER * highest(fit);
+  }
+
+  private static double highest(PeakFit fit) {
+    double highest = 0;
+    for (int j = 0; j < fit.shapes().size(); j++) {
+      highest = Math.max(highest, fit.height(j));
+    }
+    return highest;
   }
 
   /** Mean squared residual where there is dye, in units of what noise and model leave. */
@@ -253,12 +294,9 @@ final class PeakSearch {
   }
 
   /** A peak to take away: too low, or not parted from a neighbour of its hue; −1 for none. */
-  private int leastNeeded(PeakFit fit) {
+  private int leastNeeded(PeakFit fit, Set<PeakShape> needed) {
     int n = fit.shapes().size();
-    double highest = 0;
-    for (int j = 0; j < n; j++) {
-      highest = Math.max(highest, fit.height(j));
-    }
+    double highest = highest(fit);
     for (int j = 0; j < n; j++) {
       PeakShape s = fit.shapes().get(j);
       int k = index(s.centre());
@@ -271,7 +309,10 @@ final class PeakSearch {
     }
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        if (i != j && fit.height(i) <= fit.height(j) && !parted(fit, i, j)) {
+        if (i != j
+            && !needed.contains(fit.shapes().get(i))
+            && fit.height(i) <= fit.height(j)
+            && !parted(fit, i, j)) {
           return i;
         }
       }

@@ -5,14 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
 
 /** Finds the spots of every lane. */
 public final class SpotFinder {
-  /** Marks and left-over dye lie within this distance of the baseline, mm. */
-  static final double ORIGIN_MM = 2.2;
-
   /** Dye stops at the front; its blur and the front's own width reach a little beyond, mm. */
   static final double BEYOND_MM = 1.5;
 
@@ -21,14 +19,20 @@ public final class SpotFinder {
   /**
    * Returns the spots of each lane, those nearest the front first.
    *
+   * @param zone where no spot is looked for
    * @return one list for each lane, in the order of the lanes
    */
   public static List<List<SpotRegion>> find(
-      DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye, List<LaneTrack> lanes) {
+      DensityMap map,
+      FittedLine baseline,
+      FittedLine front,
+      DyeMap dye,
+      OriginZone zone,
+      List<LaneTrack> lanes) {
     LaneStain stain = LaneStain.of(dye, lanes, map.cellsPerMm());
     List<List<SpotRegion>> spots = new ArrayList<>();
     for (int k = 0; k < lanes.size(); k++) {
-      spots.add(inLane(map, baseline, front, dye, lanes.get(k), stain.cells(k)));
+      spots.add(inLane(map, baseline, front, dye, zone, lanes.get(k), stain.cells(k)));
     }
     return spots;
   }
@@ -38,6 +42,7 @@ public final class SpotFinder {
       FittedLine baseline,
       FittedLine front,
       DyeMap dye,
+      OriginZone zone,
       LaneTrack lane,
       int[] cells) {
     if (cells.length == 0) {
@@ -45,10 +50,11 @@ public final class SpotFinder {
     }
     double mm = map.cellsPerMm();
     double run = (baseline.at(lane.originX()) - front.at(lane.originX())) / mm;
-    LaneProfile profile = LaneProfile.of(map, dye, baseline, cells, ORIGIN_MM, run + BEYOND_MM);
+    LaneProfile profile =
+        LaneProfile.of(map, dye, baseline, cells, zone.heightMm(), run + BEYOND_MM);
     PeakFit fit = PeakSearch.find(profile);
     List<SpotRegion> found = new ArrayList<>();
-    SpotMeasurer measurer = new SpotMeasurer(map, baseline, front, dye, cells, fit);
+    SpotMeasurer measurer = new SpotMeasurer(map, baseline, front, dye, zone, cells, fit);
     for (int j = 0; j < fit.shapes().size(); j++) {
       SpotRegion spot = measurer.measure(j);
       if (spot != null) {

@@ -7,6 +7,7 @@ import wickmark.core.chromatogram.SpotFlag;
 import wickmark.core.colour.LabColour;
 import wickmark.core.colour.LinearRgb;
 import wickmark.imaging.lane.DyeMap;
+import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
@@ -43,6 +44,7 @@ final class SpotMeasurer {
   private final FittedLine front;
   private final double noise;
   private final Raster[] density;
+  private final double originMm;
   private final int[] cells;
   private final PeakFit fit;
   private final double mm;
@@ -52,12 +54,19 @@ final class SpotMeasurer {
   private final int height;
 
   SpotMeasurer(
-      DensityMap map, FittedLine baseline, FittedLine front, DyeMap dye, int[] cells, PeakFit fit) {
+      DensityMap map,
+      FittedLine baseline,
+      FittedLine front,
+      DyeMap dye,
+      OriginZone zone,
+      int[] cells,
+      PeakFit fit) {
     this.map = map;
     this.baseline = baseline;
     this.front = front;
     this.noise = dye.noise();
     this.density = dye.density();
+    this.originMm = zone.heightMm();
     this.cells = cells;
     this.fit = fit;
     this.mm = map.cellsPerMm();
@@ -111,7 +120,10 @@ final class SpotMeasurer {
     boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
     SpotRegion.Box box = box(visible);
     double size = Math.min(box.right() - box.left(), box.bottom() - box.top()) / mm;
-    if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
+    boolean grey = isGrey(smooth, densest);
+    if (size < (grey ? LEAST_GREY_MM : LEAST_SIZE_MM) || (grey && isAtFront(box))) {
+      // What is grey and touches the front is pencil, a fold or a thing's shadow, not a dye that
+      // ran with it.
       return null;
     }
     boolean[] whole = whole(norm, densest, box, peakNorm);
@@ -145,12 +157,25 @@ final class SpotMeasurer {
       new Raster(width, height), new Raster(width, height), new Raster(width, height)
     };
     int n = fit.shapes().size();
+    double[] claim = new double[n];
+    double[] streak = new double[n];
+    double[] height = new double[n];
+    double[] whole = new double[n];
+    for (int j = 0; j < n; j++) {
+      whole[j] = fit.height(j);
+    }
     for (int i : cells) {
       int x = i % map.width();
       int y = i / map.width();
       double along = along(x, y);
-      if (along < SpotFinder.ORIGIN_MM) {
+      if (along < originMm) {
         continue;
+      }
+      for (int j = 0; j < n; j++) {
+        PeakShape shape = fit.shapes().get(j);
+        claim[j] = shape.claim(along);
+        streak[j] = shape.streakAt(along);
+        height[j] = shape.at(along);
       }
       for (int c = 0; c < 3; c++) {
         double claims = 1e-12;
@@ -158,14 +183,12 @@ final class SpotMeasurer {
         double model = 1e-9;
         double streaks = 0;
         for (int j = 0; j < n; j++) {
-          PeakShape shape = fit.shapes().get(j);
           // A channel that a dye hardly absorbs in still has its paper's noise: a little for all.
-          double amount = fit.amount()[j][c] + 0.02 * fit.height(j);
-          double claim = amount * shape.claim(along);
-          claims += claim;
-          mine += j == peak ? claim : 0;
-          streaks += fit.amount()[j][c] * shape.streakAt(along);
-          model += fit.amount()[j][c] * shape.at(along);
+          double share = (fit.amount()[j][c] + 0.02 * whole[j]) * claim[j];
+          claims += share;
+          mine += j == peak ? share : 0;
+          streaks += fit.amount()[j][c] * streak[j];
+          model += fit.amount()[j][c] * height[j];
         }
         double spots = density[c].cells()[i] * (1 - Math.min(1, streaks / model));
         own[c].set(x - left, y - top, (float) (spots * mine / claims));
@@ -307,10 +330,14 @@ final class SpotMeasurer {
     if (peakAbsorbance < 0.07) {
       flags.add(SpotFlag.FAINT);
     }
-    if (box.top() < front.at((box.left() + box.right()) / 2) + 0.5 * mm) {
+    if (isAtFront(box)) {
       flags.add(SpotFlag.AT_FRONT);
     }
     return flags;
+  }
+
+  private boolean isAtFront(SpotRegion.Box box) {
+    return box.top() < front.at((box.left() + box.right()) / 2) + 0.5 * mm;
   }
 
   private double confidence(double peakAbsorbance, int area) {

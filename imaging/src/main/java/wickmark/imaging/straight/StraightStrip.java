@@ -18,11 +18,21 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
 
   private static final float[] LINEAR = new float[256];
 
+  /** Steps of linear light that are told apart when encoding: fine enough near black, too. */
+  private static final int STEPS = 1 << 14;
+
+  private static final byte[] ENCODED = new byte[STEPS + 1];
+
   static {
     for (int i = 0; i < 256; i++) {
       double v = i / 255.0;
       // IEC 61966-2-1:1999, decoding of sRGB.
       LINEAR[i] = (float) (v <= 0.04045 ? v / 12.92 : StrictMath.pow((v + 0.055) / 1.055, 2.4));
+    }
+    for (int i = 0; i <= STEPS; i++) {
+      double v = i / (double) STEPS;
+      double e = v <= 0.0031308 ? 12.92 * v : 1.055 * StrictMath.pow(v, 1 / 2.4) - 0.055;
+      ENCODED[i] = (byte) Math.round(255 * e);
     }
   }
 
@@ -47,11 +57,13 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
         below = gridRow(frame, row + grid, gw, grid, taps);
       }
       double fy = (inside + 0.5) / grid;
+      double[] xs = between(above[0], below[0], fy);
+      double[] ys = between(above[1], below[1], fy);
       for (int column = 0; column < columns; column++) {
         int g = column / grid;
         double fx = (column % grid + 0.5) / grid;
-        double x = mix(above[0], below[0], g, fx, fy);
-        double y = mix(above[1], below[1], g, fx, fy);
+        double x = xs[g] + fx * (xs[g + 1] - xs[g]);
+        double y = ys[g] + fx * (ys[g + 1] - ys[g]);
         add(photo, x, y, share, out, row / taps * w + column / taps);
       }
     }
@@ -68,9 +80,7 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
     for (int c = 0; c < 3; c++) {
       float[] cells = light.channel(c).cells();
       for (int i = 0; i < n; i++) {
-        double v = Math.max(0, Math.min(1, cells[i]));
-        double e = v <= 0.0031308 ? 12.92 * v : 1.055 * StrictMath.pow(v, 1 / 2.4) - 0.055;
-        rgb[3 * i + c] = (byte) Math.round(255 * e);
+        rgb[3 * i + c] = ENCODED[Math.round(Math.max(0, Math.min(1, cells[i])) * STEPS)];
       }
     }
     return new Photo(
@@ -103,9 +113,12 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
     return places;
   }
 
-  private static double mix(double[] above, double[] below, int g, double fx, double fy) {
-    return (1 - fy) * (above[g] * (1 - fx) + above[g + 1] * fx)
-        + fy * (below[g] * (1 - fx) + below[g + 1] * fx);
+  private static double[] between(double[] above, double[] below, double share) {
+    double[] out = new double[above.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = above[i] + share * (below[i] - above[i]);
+    }
+    return out;
   }
 
   private static void add(Photo photo, double x, double y, float share, float[][] out, int at) {

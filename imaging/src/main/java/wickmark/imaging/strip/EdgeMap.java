@@ -45,9 +45,11 @@ final class EdgeMap {
     int h = picture.height();
     EdgeMap map = new EdgeMap(w, h);
     Raster strength = new Raster(w, h);
+    float[] nx = new float[w * h];
+    float[] ny = new float[w * h];
     for (int y = 1; y < h - 1; y++) {
       for (int x = 1; x < w - 1; x++) {
-        gradient(smooth, x, y, strength, map);
+        gradient(smooth, x, y, strength, nx, ny);
       }
     }
     Raster around = Smoothing.box(strength, AROUND);
@@ -55,8 +57,10 @@ final class EdgeMap {
       for (int x = 1; x < w - 1; x++) {
         int i = y * w + x;
         float g = strength.cells()[i];
-        if (g > 0 && isCrest(strength, map.normal[i], x, y)) {
+        if (g > 0 && isCrest(strength, nx[i], ny[i], x, y)) {
           map.weight[i] = (float) (g / (g + around.cells()[i] + FLOOR));
+          double angle = StrictMath.atan2(ny[i], nx[i]);
+          map.normal[i] = (float) (angle < 0 ? angle + Math.PI : angle);
         }
       }
     }
@@ -74,7 +78,8 @@ final class EdgeMap {
     }
   }
 
-  private static void gradient(ColourRaster in, int x, int y, Raster strength, EdgeMap map) {
+  private static void gradient(
+      ColourRaster in, int x, int y, Raster strength, float[] nx, float[] ny) {
     double xx = 0;
     double xy = 0;
     double yy = 0;
@@ -88,15 +93,15 @@ final class EdgeMap {
     }
     double half = Math.sqrt((xx - yy) * (xx - yy) / 4 + xy * xy);
     double largest = (xx + yy) / 2 + half;
-    double angle = 0.5 * StrictMath.atan2(2 * xy, xx - yy);
     int i = y * in.width() + x;
     strength.cells()[i] = (float) Math.sqrt(largest);
-    map.normal[i] = (float) (angle < 0 ? angle + Math.PI : angle);
+    // The eigenvector of the largest eigenvalue, by the half-angle formulas.
+    double cos2 = half > 0 ? (xx - yy) / (2 * half) : 1;
+    nx[i] = (float) Math.sqrt(Math.max(0, (1 + cos2) / 2));
+    ny[i] = (float) Math.copySign(Math.sqrt(Math.max(0, (1 - cos2) / 2)), xy);
   }
 
-  private static boolean isCrest(Raster strength, double normal, int x, int y) {
-    double nx = StrictMath.cos(normal);
-    double ny = StrictMath.sin(normal);
+  private static boolean isCrest(Raster strength, double nx, double ny, int x, int y) {
     double here = strength.at(x, y);
     return here >= strength.sample(x + 0.5 + nx, y + 0.5 + ny)
         && here > strength.sample(x + 0.5 - nx, y + 0.5 - ny);

@@ -1,6 +1,7 @@
 package wickmark.imaging.strip;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -27,6 +28,9 @@ final class LineHough {
   private final float[] votes;
   private final boolean[] taken;
 
+  /** For each angle the index of its greatest smoothed vote, or −1 where votes have changed. */
+  private final int[] rowPeak = new int[ANGLES];
+
   /** Indices of the cells that are edges. */
   private final int[] cells;
 
@@ -39,6 +43,7 @@ final class LineHough {
         java.util.stream.IntStream.range(0, edges.weight.length)
             .filter(i -> edges.weight[i] > LEAST_WEIGHT)
             .toArray();
+    Arrays.fill(rowPeak, -1);
     for (int a = 0; a < ANGLES; a++) {
       cos[a] = StrictMath.cos(a * Math.PI / ANGLES);
       sin[a] = StrictMath.sin(a * Math.PI / ANGLES);
@@ -86,14 +91,34 @@ final class LineHough {
       }
       double rho = (x + 0.5) * cos[a] + (y + 0.5) * sin[a];
       votes[a * (2 * reach + 1) + reach + (int) Math.round(rho)] += sign * edges.weight[i];
+      rowPeak[a] = -1;
     }
   }
 
   private int peak() {
     int best = 1;
-    for (int i = 1; i < votes.length - 1; i++) {
-      if (votes[i] > 0 && smoothed(i) > smoothed(best)) {
-        best = i;
+    for (int a = 0; a < ANGLES; a++) {
+      if (rowPeak[a] < 0) {
+        rowPeak[a] = peakOfRow(a);
+      }
+      if (smoothed(rowPeak[a]) > smoothed(best)) {
+        best = rowPeak[a];
+      }
+    }
+    return best;
+  }
+
+  private int peakOfRow(int angle) {
+    int from = angle * (2 * reach + 1);
+    int best = from;
+    double most = smoothed(best);
+    for (int i = from + 1; i <= from + 2 * reach; i++) {
+      if (votes[i] > 0) {
+        double here = smoothed(i);
+        if (here > most) {
+          most = here;
+          best = i;
+        }
       }
     }
     return best;
@@ -116,6 +141,7 @@ final class LineHough {
       votes[peak] = 0;
       votes[Math.max(peak - 1, 0)] = 0;
       votes[Math.min(peak + 1, votes.length - 1)] = 0;
+      rowPeak[a] = -1;
       return null;
     }
     return EdgeLine.along(edges, line[0], line[1], line[2], 2);

@@ -24,6 +24,9 @@ final class QuadSearch {
   /** Least mean support of any side. */
   private static final double LEAST_SUPPORT = 0.22;
 
+  /** How far off a region's side its edge may lie, cells: regions are found coarsely. */
+  private static final double REGION_REACH = 4;
+
   private final List<EdgeLine> lines;
   private final int width;
   private final int height;
@@ -45,6 +48,21 @@ final class QuadSearch {
     return search.found.size() > most
         ? new ArrayList<>(search.found.subList(0, most))
         : search.found;
+  }
+
+  /**
+   * Edge support of a quadrilateral that was found otherwise, 0 to 1; 0 if a side has too little.
+   */
+  static double supportOf(Quad quad, EdgeMap edges) {
+    EdgeLine[] side = new EdgeLine[4];
+    for (int i = 0; i < 4; i++) {
+      int j = (i + 1) % 4;
+      double nx = (quad.y()[j] - quad.y()[i]) / quad.side(i);
+      double ny = (quad.x()[i] - quad.x()[j]) / quad.side(i);
+      double offset = nx * quad.x()[i] + ny * quad.y()[i];
+      side[i] = EdgeLine.along(edges, nx, ny, offset, REGION_REACH);
+    }
+    return support(side, quad.x(), quad.y());
   }
 
   private void enumerate() {
@@ -107,7 +125,7 @@ final class QuadSearch {
     return new double[] {c[0], c[3], c[2], c[1]};
   }
 
-  private double support(EdgeLine[] side, double[] x, double[] y) {
+  private static double support(EdgeLine[] side, double[] x, double[] y) {
     double sum = 0;
     double length = 0;
     int borders = 0;

@@ -87,7 +87,11 @@ public final class StripFinder {
     lines.add(EdgeLine.border(0, 1, h, 0.3, diagonal));
     PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
     List<Ranked> ranked = new ArrayList<>();
-    for (QuadSearch.Scored s : QuadSearch.best(lines, w, h, MOST_QUADS)) {
+    List<QuadSearch.Scored> quads = QuadSearch.best(lines, w, h, MOST_QUADS);
+    for (Quad region : PaperRegions.find(small)) {
+      quads.add(new QuadSearch.Scored(region, QuadSearch.supportOf(region, edges)));
+    }
+    for (QuadSearch.Scored s : quads) {
       double size = StrictMath.pow(s.quad().area() / (w * (double) h), 0.3);
       ranked.add(new Ranked(s.quad(), paper.of(s.quad()) * s.support() * size));
     }

@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
@@ -98,6 +99,7 @@ class CentroidBoundTest {
             baseline,
             front,
             DyeMap.of(map, baseline, front),
+            new OriginZone(2.2, false),
             List.of(new LaneTrack(CENTRE_X, 0, WIDTH, 1)));
     assertThat(found.get(0)).hasSize(1);
     return found.get(0).get(0);

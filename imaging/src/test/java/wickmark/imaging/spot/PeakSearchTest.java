@@ -52,6 +52,21 @@ class PeakSearchTest {
   }
 
   @Test
+  void aLowShoulderOfAnotherHueThatStandsClearIsASpot() {
+    double[] indigo = {1, 0.93, 0.14};
+    double[] cyan = {1, 0.46, 0.13};
+    List<PeakShape> found = find(new Dye(33.8, 0.95, 3.7, indigo), new Dye(36.1, 0.7, 0.95, cyan));
+    assertThat(found).hasSize(2);
+    assertThat(found.get(1).centre()).isCloseTo(36.1, within(0.2));
+  }
+
+  @Test
+  void aLowShoulderOfTheSameHueIsNone() {
+    double[] indigo = {1, 0.93, 0.14};
+    assertThat(find(new Dye(33.8, 0.95, 3.7, indigo), new Dye(36.1, 0.7, 0.95, indigo))).hasSize(1);
+  }
+
+  @Test
   void noiseAloneIsNothing() {
     assertThat(find()).isEmpty();
   }
