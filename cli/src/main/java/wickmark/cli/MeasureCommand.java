@@ -42,7 +42,7 @@ import wickmark.imaging.ReadingRequest;
       "",
       "Example: wickmark measure strip.jpg --lanes A,B,C,X --unknown X",
       "",
-      "The scale is found by itself: a ruler in the picture, or the resolution"
+      "The scale is found by itself: a ruler in the picture, the printed card, or the resolution"
           + " of a scan. Places are pixels of the upright picture, x to the right, y down."
     })
 final class MeasureCommand implements Callable<Integer> {

@@ -20,11 +20,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import wickmark.cli.plan.PlanPdf;
 import wickmark.cli.plan.PlanText;
-import wickmark.cli.plan.Size;
-import wickmark.cli.plan.StripLayout;
 import wickmark.cli.record.ExtraFiles;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.table.TextTable;
+import wickmark.core.plan.StripLayout;
+import wickmark.core.sheet.Size;
 
 /** How to lay out a strip before the run. */
 @Command(
@@ -176,6 +176,7 @@ final class PlanCommand implements Callable<Integer> {
     all.put("solventMm", layout.solvent());
     all.put("frontMm", layout.front());
     all.put("widestSpotMm", layout.spot());
+    all.put("originsApartMm", layout.apart());
     ArrayNode origins = all.putArray("origins");
     for (int i = 0; i < layout.samples().size(); i++) {
       origins

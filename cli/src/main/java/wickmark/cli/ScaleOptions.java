@@ -31,6 +31,14 @@ final class ScaleOptions {
       description = "Two points of the picture, on the strip, lie MM millimetres apart.")
   @Nullable String span;
 
+  @Option(
+      names = "--printed-length",
+      paramLabel = "MM",
+      description =
+          "The bar of 100 mm on the printed card (wickmark card) measures MM millimetres on the"
+              + " print.")
+  @Nullable Double printedLength;
+
   private Optional<SaidScale> size() {
     if (stripWidth != null && stripHeight != null) {
       return Optional.of(
@@ -60,10 +68,13 @@ final class ScaleOptions {
     if (span != null) {
       said.add(OptionText.span(span));
     }
+    if (printedLength != null) {
+      said.add(new SaidScale.Print(OptionText.printedLength(printedLength)));
+    }
     if (said.size() > 1) {
       throw new IllegalArgumentException(
           "say the scale in one way only: --dpi, the strip's size (--strip-width, --strip-height or"
-              + " both), or --span");
+              + " both), --span, or --printed-length of the card");
     }
     return said.stream().findFirst();
   }

@@ -47,6 +47,7 @@ public final class Wickmark implements Runnable {
             .addSubcommand(new ReproduceCommand(measuring))
             .addSubcommand(new PoolCommand())
             .addSubcommand(new PlanCommand())
+            .addSubcommand(new CardCommand())
             .addSubcommand(new ExampleCommand());
     // A file may be called "@strip.jpg".
     line.setExpandAtFiles(false);

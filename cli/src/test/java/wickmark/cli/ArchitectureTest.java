@@ -35,6 +35,7 @@ class ArchitectureTest {
           "raster",
           "strip",
           "pose",
+          "card",
           "straight",
           "paper",
           "scale",

@@ -78,6 +78,7 @@ class PlanCommandTest {
           "15x130 | 1 | | too narrow for any",
           "86x50 | 3 | | at least 67 mm height",
           "86x130 | 3 | 90x150 | at most 80 × 145 mm",
+          "86x130 | 7 | 60x150 | room for 4 of the 7 samples",
           "86x130 | 3 | 15x150 | larger vessel"
         })
     void isRefusedWithWhatWould(String paper, String samples, String vessel, String answer) {
@@ -178,8 +179,23 @@ class PlanCommandTest {
     @Test
     void drawsAWholeClass() throws IOException {
       try (PDDocument document = Loader.loadPDF(draw("--strips", 30))) {
-        // Two side by side on A4, so 15 sheets, and the table.
-        assertThat(document.getNumberOfPages()).isEqualTo(16);
+        // Three side by side on A4 on its side, so 10 sheets, and the table.
+        assertThat(document.getNumberOfPages()).isEqualTo(11);
+        assertThat(document.getPage(0).getMediaBox().getWidth())
+            .isGreaterThan(document.getPage(0).getMediaBox().getHeight());
+      }
+    }
+
+    @Test
+    void everySampleHasItsRowsInTheTable() throws IOException {
+      Path file = folder.resolve("many.pdf");
+      assertThat(run("plan", "--paper", "190x130", "--samples", "16", "--pdf", file).exitCode())
+          .isEqualTo(ExitCode.DONE);
+      try (PDDocument document = Loader.loadPDF(file.toFile())) {
+        PDFTextStripper tables = new PDFTextStripper();
+        tables.setStartPage(2);
+        assertThat(tables.getText(document)).contains("10", "16");
+        assertThat(document.getNumberOfPages()).isEqualTo(3);
       }
     }
 

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wickmark.imaging.finding.Doubt;
-import wickmark.imaging.pose.PlaneEvidence;
 import wickmark.imaging.pose.PlaneView;
 import wickmark.imaging.scale.PixelScale;
 
@@ -20,7 +19,8 @@ import wickmark.imaging.scale.PixelScale;
  * @param source where the scale comes from
  * @param relativeUncertainty of the scale along its source
  * @param confidence 0 to 1: that a division of the ruler is what it was taken for
- * @param ruler the marks that the scale was taken from, for propagating the view's uncertainty
+ * @param scaleOfView what the scale would be in another view, where it was taken from marks in the
+ *     picture, for propagating the view's uncertainty
  * @param flat whether the picture is a scan
  * @param doubts two sources that disagree, a resolution that is none
  */
@@ -31,10 +31,14 @@ record PlaneScale(
     PixelScale.Source source,
     double relativeUncertainty,
     double confidence,
-    Optional<PlaneEvidence.Division> ruler,
-    double millimetresPerMark,
+    Optional<ScaleOfView> scaleOfView,
     boolean flat,
     List<Doubt> doubts) {
+  /** Millimetres of the plane's unit as marks in the picture give it in a view. */
+  interface ScaleOfView {
+    double millimetresPerUnit(PlaneView view);
+  }
+
   /** The same view with a scale that the person says. */
   PlaneScale said(double mmPerUnit, PixelScale.Source said, double relative) {
     PlaneScale scaled =
@@ -46,7 +50,6 @@ record PlaneScale(
             relative,
             1,
             Optional.empty(),
-            1,
             flat,
             doubts);
     if (millimetresPerUnit.isEmpty()) {
@@ -84,8 +87,7 @@ record PlaneScale(
         source,
         relativeUncertainty,
         confidence,
-        ruler,
-        millimetresPerMark,
+        scaleOfView,
         flat,
         more);
   }

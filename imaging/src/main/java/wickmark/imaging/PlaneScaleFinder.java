@@ -124,7 +124,6 @@ final class PlaneScaleFinder {
         SCANNER_ERROR,
         1,
         Optional.empty(),
-        1,
         true,
         doubts);
   }
@@ -163,36 +162,40 @@ final class PlaneScaleFinder {
           0,
           1,
           Optional.empty(),
-          1,
           false,
           doubts);
     }
     double mmPerMark = edges.get(0).millimetresPerMark();
-    double mmPerUnit =
-        RulerRow.millimetresPerUnit(fit.view(), divisions.get(0), mmPerMark) + FACE_HEIGHT_MM;
+    double mmPerUnit = onPaper(fit.view(), divisions.get(0), mmPerMark);
     if (edges.size() > 1) {
       compare(fit.view(), edges, mmPerUnit, doubts);
     }
-    double face = FACE_HEIGHT_U_MM / mmPerUnit;
     return new PlaneScale(
         fit.view(),
         fit.covariance(),
         OptionalDouble.of(mmPerUnit),
         PixelScale.Source.RULER,
-        Math.hypot(RULER_ERROR, face),
+        rulerUncertainty(mmPerUnit),
         RulerRow.confidence(edges),
-        Optional.of(divisions.get(0)),
-        mmPerMark,
+        Optional.of(view -> RulerRow.millimetresPerUnit(view, divisions.get(0), mmPerMark)),
         false,
         doubts);
+  }
+
+  /** Millimetres of the unit of the plane that a ruler lies on. */
+  static double onPaper(PlaneView view, PlaneEvidence.Division marks, double mmPerMark) {
+    return RulerRow.millimetresPerUnit(view, marks, mmPerMark) + FACE_HEIGHT_MM;
+  }
+
+  /** Standard uncertainty of a scale by a ruler, relative: its marks, and how high they lie. */
+  static double rulerUncertainty(double mmPerUnit) {
+    return Math.hypot(RULER_ERROR, FACE_HEIGHT_U_MM / mmPerUnit);
   }
 
   private static void compare(
       PlaneView view, List<RulerEdge> edges, double mmPerUnit, List<Doubt> doubts) {
     RulerEdge other = edges.get(1);
-    double second =
-        RulerRow.millimetresPerUnit(view, RulerRow.division(other), other.millimetresPerMark())
-            + FACE_HEIGHT_MM;
+    double second = onPaper(view, RulerRow.division(other), other.millimetresPerMark());
     double apart = second / mmPerUnit - 1;
     if (Math.abs(apart) > 0.02) {
       doubts.add(

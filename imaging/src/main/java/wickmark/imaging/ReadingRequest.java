@@ -61,6 +61,9 @@ public record ReadingRequest(
     /** Both, from which the view can be checked too. */
     record StripSize(double widthMm, double heightMm) implements SaidScale {}
 
+    /** What the printed card's bar of 100 mm measures on the print. */
+    record Print(double barMm) implements SaidScale {}
+
     /** Two places of the picture, on the plane of the paper, and the true distance between them. */
     record Span(PhotoPoint from, PhotoPoint to, double mm) implements SaidScale {}
   }

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import wickmark.imaging.ReadingRequest.SaidScale;
 import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LayoutSearch;
 import wickmark.imaging.paper.DensityMap;
@@ -141,18 +140,18 @@ final class StripChoice {
    * could lie: beside the best, as well seen or nearly so, and not on a ruler.
    */
   static List<Candidate> weigh(
-      Photo photo, ReadingRequest request, List<StripOutline> outlines, List<RulerEdge> edges) {
+      Photo photo, ReadingRequest request, List<StripOutline> outlines, ScaleSources scales) {
     int first = Math.min(BEST_OUTLINES, outlines.size());
     List<Candidate> all = new ArrayList<>();
     for (StripOutline outline : outlines.subList(0, first)) {
-      all.add(candidate(photo, request, outline, edges));
+      all.add(candidate(photo, request, outline, scales));
     }
     Optional<Candidate> best = all.stream().max(Comparator.comparingDouble(Candidate::total));
     for (StripOutline outline : outlines.subList(first, outlines.size())) {
       boolean elsewhere = best.orElseThrow().outline().overlap(outline) <= SAME_PLACE;
       boolean seen = outline.score() >= SEEN_LIKE_BEST * best.orElseThrow().outline().score();
-      if (elsewhere && seen && !isRuler(shape(outline, List.of()), edges)) {
-        all.add(candidate(photo, request, outline, edges));
+      if (elsewhere && seen && !isRuler(shape(outline, List.of()), scales.rulers())) {
+        all.add(candidate(photo, request, outline, scales));
       }
     }
     all.sort(Comparator.comparingDouble(Candidate::total).reversed());
@@ -196,17 +195,15 @@ final class StripChoice {
   }
 
   private static Candidate candidate(
-      Photo photo, ReadingRequest request, StripOutline outline, List<RulerEdge> edges) {
+      Photo photo, ReadingRequest request, StripOutline outline, ScaleSources scales) {
+    List<RulerEdge> edges = scales.rulers();
     List<List<PhotoPoint>> ignored =
         new ArrayList<>(request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
     PaperShape whole = shape(outline, ignored);
     List<RulerEdge> beside = outside(edges, whole);
     ignored.addAll(RulerCover.of(outline.corners(), whole, surely(edges)));
     PaperShape shape = shape(outline, ignored);
-    PlaneScale plane =
-        request.scale().orElse(null) instanceof SaidScale.Dpi said
-            ? PlaneScaleFinder.ofDpi(photo, outline, beside, said.dpi())
-            : PlaneScaleFinder.of(photo, outline, beside);
+    PlaneScale plane = scales.plane(photo, request, outline, beside);
     Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0, 0);
     Optional<StraightStrip> strip = quickLook(photo, bare);
     Layout layout = strip.map(s -> layout(s, request, bare)).orElse(Layout.none());

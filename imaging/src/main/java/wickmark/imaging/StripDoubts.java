@@ -22,8 +22,8 @@ final class StripDoubts {
           new Doubt(
               "no-scale",
               "No ruler was found in the picture and it is no scan with a resolution: Rf is given,"
-                  + " millimetres are not. Lay a ruler beside the strip, or say --strip-height or"
-                  + " --span."));
+                  + " millimetres are not. Lay a ruler beside the strip or the strip on the printed"
+                  + " card (wickmark card), or say --strip-height or --span."));
     }
     int found = lanes.tracks().size();
     if (request.lanes().isPresent() && request.lanes().getAsInt() != found) {

@@ -3,9 +3,6 @@ package wickmark.imaging;
 import java.util.List;
 import java.util.Optional;
 import wickmark.imaging.photo.Photo;
-import wickmark.imaging.photo.PhotoArea;
-import wickmark.imaging.scale.RulerEdge;
-import wickmark.imaging.scale.RulerReader;
 import wickmark.imaging.strip.StripFinder;
 import wickmark.imaging.strip.StripOutline;
 
@@ -18,14 +15,8 @@ public final class StripReader {
 
   /** Reads all strips in a photo, from the left. */
   public static List<StripOutcome> readAll(Photo photo, ReadingRequest request) {
-    List<RulerEdge> edges =
-        RulerReader.read(
-            photo, request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
-    List<StripOutline> outlines = outlines(photo, request, edges);
-    List<StripChoice.Candidate> strips = strips(photo, request, outlines, edges);
-    if (strips.isEmpty() && request.strip().corners().isEmpty()) {
-      strips = strips(photo, request, List.of(SaidOutline.wholePicture(photo)), edges);
-    }
+    ScaleSources scales = ScaleSources.in(photo, request);
+    List<StripChoice.Candidate> strips = strips(photo, request, scales);
     if (strips.isEmpty()) {
       return List.of(StripRefusals.noStrip());
     }
@@ -37,16 +28,51 @@ public final class StripReader {
   }
 
   private static List<StripChoice.Candidate> strips(
-      Photo photo, ReadingRequest request, List<StripOutline> outlines, List<RulerEdge> edges) {
-    return StripSelection.of(StripChoice.weigh(photo, request, outlines, edges), request, edges);
+      Photo photo, ReadingRequest request, ScaleSources scales) {
+    if (!request.strip().corners().isEmpty()) {
+      List<StripOutline> said = List.of(SaidOutline.of(request.strip().corners()));
+      return strips(photo, request, said, scales);
+    }
+    List<StripChoice.Candidate> onCard =
+        strips(photo, request, onCard(photo, request, scales), scales);
+    if (!onCard.isEmpty() && StripSelection.saidBeside(onCard, request).isEmpty()) {
+      return onCard;
+    }
+    List<StripChoice.Candidate> strips =
+        strips(photo, request, anywhere(photo, request, scales), scales);
+    return strips.isEmpty() && scales.card().isEmpty()
+        ? strips(photo, request, List.of(SaidOutline.wholePicture(photo)), scales)
+        : strips;
   }
 
-  private static List<StripOutline> outlines(
-      Photo photo, ReadingRequest request, List<RulerEdge> edges) {
-    List<PhotoArea> ignored = request.strip().ignoredAreas();
-    return request.strip().corners().isEmpty()
-        ? StripFinder.find(
-            photo, StripChoice.BEST_OUTLINES, MOST_OUTLINES, ignored, RulerRow.marks(edges))
-        : List.of(SaidOutline.of(request.strip().corners()));
+  private static List<StripChoice.Candidate> strips(
+      Photo photo, ReadingRequest request, List<StripOutline> outlines, ScaleSources scales) {
+    return StripSelection.of(
+        StripChoice.weigh(photo, request, outlines, scales), request, scales.rulers());
+  }
+
+  private static List<StripOutline> onCard(
+      Photo photo, ReadingRequest request, ScaleSources scales) {
+    return scales
+        .card()
+        .map(
+            card ->
+                new CardPlace(photo, card)
+                    .outlines(
+                        StripChoice.BEST_OUTLINES, MOST_OUTLINES, request.strip().ignoredAreas()))
+        .orElse(List.of());
+  }
+
+  private static List<StripOutline> anywhere(
+      Photo photo, ReadingRequest request, ScaleSources scales) {
+    return StripFinder.find(
+            photo,
+            StripChoice.BEST_OUTLINES,
+            MOST_OUTLINES,
+            request.strip().ignoredAreas(),
+            RulerRow.marks(scales.rulers()))
+        .stream()
+        .filter(o -> scales.card().filter(card -> CardPlace.isCard(card, o)).isEmpty())
+        .toList();
   }
 }

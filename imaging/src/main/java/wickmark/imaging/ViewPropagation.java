@@ -13,6 +13,9 @@ import wickmark.imaging.pose.PlaneView;
  * comes to lie, and how long that way is (JCGM 100:2008, 5.2, with the fit's full covariance).
  */
 final class ViewPropagation {
+  /** The principal point's coordinates, in pixels, come after the others. */
+  private static final int FIRST_IN_PIXELS = 4;
+
   private ViewPropagation() {}
 
   static ViewUncertainty of(PlaneScale plane, PhotoPoint low, PhotoPoint middle, PhotoPoint high) {
@@ -28,14 +31,11 @@ final class ViewPropagation {
             view -> {
               double run = view.toPlane(low).distanceTo(view.toPlane(high));
               double perUnit =
-                  plane.ruler().isPresent()
-                      ? RulerRow.millimetresPerUnit(
-                          view, plane.ruler().get(), plane.millimetresPerMark())
-                      : 1;
+                  plane.scaleOfView().map(scale -> scale.millimetresPerUnit(view)).orElse(1.0);
               return StrictMath.log(run * perUnit);
             });
     // Half-way, q · d · (1 − d/L) is q · L/4.
-    return new ViewUncertainty(4 * bend, plane.ruler().isPresent() ? length : 0);
+    return new ViewUncertainty(4 * bend, plane.scaleOfView().isPresent() ? length : 0);
   }
 
   /** Standard uncertainty of the strip's width over its height, relative. */
@@ -63,7 +63,7 @@ final class ViewPropagation {
     double[] p = plane.view().parameters();
     double[] slope = new double[p.length];
     for (int i = 0; i < p.length; i++) {
-      double h = 1e-4;
+      double h = i < FIRST_IN_PIXELS ? 1e-4 : 1e-1;
       double[] up = p.clone();
       up[i] += h;
       double[] down = p.clone();

@@ -12,6 +12,8 @@ import wickmark.imaging.photo.PhotoPoint;
 
 /** Reads the values of options; a wrong one is answered with what would be right. */
 public final class OptionText {
+  private static final double SHORTEST_PRINT = 50;
+  private static final double LONGEST_PRINT = 200;
   private static final double LARGEST = 1e6;
 
   private OptionText() {}
@@ -72,6 +74,21 @@ public final class OptionText {
       throw new IllegalArgumentException(option + " must be above 0, was " + value);
     }
     return value;
+  }
+
+  /**
+   * Returns what a bar of 100 mm measures on a print.
+   *
+   * @throws IllegalArgumentException if no printer would print it so
+   */
+  public static double printedLength(double millimetres) {
+    if (!(millimetres >= SHORTEST_PRINT && millimetres <= LONGEST_PRINT)) {
+      throw new IllegalArgumentException(
+          "--printed-length is what the card's bar of 100 mm measures on the print, in mm: 50 to"
+              + " 200, was "
+              + millimetres);
+    }
+    return millimetres;
   }
 
   /**

@@ -70,6 +70,8 @@ public final class RequestSettings {
     } else if (scale instanceof SaidScale.StripSize said) {
       settings.put("stripWidth", said.widthMm());
       settings.put("stripHeight", said.heightMm());
+    } else if (scale instanceof SaidScale.Print said) {
+      settings.put("printedLength", said.barMm());
     } else if (scale instanceof SaidScale.Span said) {
       settings.put("span", numbers(said.from(), said.to()));
       settings.put("spanMillimetres", said.mm());
@@ -146,6 +148,10 @@ public final class RequestSettings {
     }
     if (height.isPresent()) {
       return Optional.of(new SaidScale.StripHeight(height.getAsDouble()));
+    }
+    OptionalDouble printed = s.number("printedLength");
+    if (printed.isPresent()) {
+      return Optional.of(new SaidScale.Print(printed.getAsDouble()));
     }
     OptionalDouble millimetres = s.number("spanMillimetres");
     return s.segment("span")

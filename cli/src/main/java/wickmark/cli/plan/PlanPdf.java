@@ -1,15 +1,11 @@
 package wickmark.cli.plan;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Objects;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import wickmark.cli.pdf.PrintedPages;
+import wickmark.cli.pdf.SheetPen;
+import wickmark.core.plan.StripLayout;
+import wickmark.core.sheet.Size;
 
 /**
  * A plan as a PDF: strips to trace or to cut out, true to scale with a bar of 100 mm to check the
@@ -26,16 +22,17 @@ public final class PlanPdf {
   static final double FOOT = 14;
   static final double GAP = 8;
 
-  private static final String LETTERS =
-      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-
   private PlanPdf() {}
 
-  /** Returns how many strips go on a sheet; 0 where not even one does. */
+  /** Returns how many strips go on a sheet, laid as it holds more; 0 where not even one does. */
   public static int stripsOnASheet(Size sheet, Size paper) {
+    return Math.max(upright(sheet, paper), upright(sheet.turned(), paper));
+  }
+
+  private static int upright(Size sheet, Size paper) {
     int across = fit(sheet.width() - 2 * MARGIN, paper.width());
-    int upright = fit(sheet.height() - 2 * MARGIN - HEAD - FOOT, paper.height());
-    return across * upright;
+    int rows = fit(sheet.height() - 2 * MARGIN - HEAD - FOOT, paper.height());
+    return across * rows;
   }
 
   private static int fit(double room, double length) {
@@ -45,17 +42,19 @@ public final class PlanPdf {
   /**
    * Returns the file's bytes.
    *
+   * @param named the sheet, upright or lying as it holds more strips
    * @param strips how many strips are drawn, over as many sheets as it takes
    */
-  public static byte[] of(StripLayout layout, Size sheet, int strips) {
-    try (PDDocument document = new PDDocument()) {
-      document.setDocumentId(1L);
-      document.getDocumentInformation().setTitle("Strip plan");
-      PDFont letters = letters(document);
+  public static byte[] of(StripLayout layout, Size named, int strips) {
+    int onUpright = upright(named, layout.paper());
+    boolean lying = strips > onUpright && upright(named.turned(), layout.paper()) > onUpright;
+    Size sheet = lying ? named.turned() : named;
+    try (PrintedPages pages = PrintedPages.titled("Strip plan")) {
       int across = fit(sheet.width() - 2 * MARGIN, layout.paper().width());
-      int onASheet = stripsOnASheet(sheet, layout.paper());
+      int onASheet = upright(sheet, layout.paper());
       for (int first = 0; first < strips; first += onASheet) {
-        try (SheetDrawing drawing = new SheetDrawing(document, page(document, sheet), letters)) {
+        try (SheetPen pen = pages.add(sheet)) {
+          SheetDrawing drawing = new SheetDrawing(pen);
           drawing.head(sheet, "Trace or cut out. Print at 100 %: the bar below is 100 mm long.");
           for (int i = first; i < Math.min(strips, first + onASheet); i++) {
             int column = (i - first) % across;
@@ -72,30 +71,18 @@ public final class PlanPdf {
           drawing.bar();
         }
       }
-      try (SheetDrawing drawing = new SheetDrawing(document, page(document, sheet), letters)) {
-        drawing.head(sheet, "Readings, in millimetres from the baseline. Rf = spot ÷ front.");
-        drawing.table(layout, sheet);
+      int samples = layout.samples().size();
+      for (int first = 0; first < samples; first += SheetDrawing.samplesInTable(named)) {
+        try (SheetPen pen = pages.add(named)) {
+          SheetDrawing drawing = new SheetDrawing(pen);
+          drawing.head(named, "Readings, in millimetres from the baseline. Rf = spot ÷ front.");
+          int next = Math.min(samples, first + SheetDrawing.samplesInTable(named));
+          drawing.table(layout.samples().subList(first, next), named);
+        }
       }
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      document.save(bytes);
-      return bytes.toByteArray();
+      return pages.bytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  private static PDPage page(PDDocument document, Size sheet) {
-    PDPage page =
-        new PDPage(
-            new PDRectangle(
-                SheetDrawing.points(sheet.width()), SheetDrawing.points(sheet.height())));
-    document.addPage(page);
-    return page;
-  }
-
-  private static PDFont letters(PDDocument document) throws IOException {
-    try (InputStream in = PDDocument.class.getResourceAsStream(LETTERS)) {
-      return PDType0Font.load(document, Objects.requireNonNull(in, LETTERS), true);
     }
   }
 }

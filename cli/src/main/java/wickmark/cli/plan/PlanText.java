@@ -3,6 +3,9 @@ package wickmark.cli.plan;
 import java.util.ArrayList;
 import java.util.List;
 import wickmark.cli.table.TextTable;
+import wickmark.core.plan.Solvent;
+import wickmark.core.plan.StripLayout;
+import wickmark.core.sheet.Size;
 
 /** A plan in words. */
 public final class PlanText {
@@ -19,7 +22,12 @@ public final class PlanText {
             + (layout.samples().size() == 1 ? " sample" : " samples"));
     places(layout).lines().forEach(lines::add);
     lines.add("");
-    lines.add("Origins on the baseline, from the paper's left edge:");
+    lines.add(
+        layout.samples().size() == 1
+            ? "Origin on the baseline, from the paper's left edge:"
+            : "Origins on the baseline, "
+                + Size.millimetres(layout.apart())
+                + " mm apart, from the paper's left edge:");
     TextTable table = new TextTable("lr", List.of("sample", "mm"));
     for (int i = 0; i < layout.samples().size(); i++) {
       table.add(List.of(layout.samples().get(i), Size.millimetres(layout.origins().get(i))));
@@ -62,6 +70,7 @@ public final class PlanText {
         "Do not move the vessel while the solvent climbs.",
         "Take the strip out before the front reaches the top, and mark the front with pencil at"
             + " once, while it is wet.",
-        "Let it dry, then photograph or scan it with a ruler beside it.");
+        "Let it dry, then scan it, or photograph it on the printed card (wickmark card) or with a"
+            + " ruler beside it.");
   }
 }

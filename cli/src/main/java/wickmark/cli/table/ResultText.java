@@ -36,6 +36,7 @@ public final class ResultText {
     String from =
         switch (scale.source()) {
           case "ruler" -> "scale from the ruler";
+          case "card" -> "scale from the printed card";
           case "resolution" -> "scale from the scan's resolution";
           case "strip-size" -> "scale from the strip's size as told";
           case "span" -> "scale from the span as told";

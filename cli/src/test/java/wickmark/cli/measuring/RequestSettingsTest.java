@@ -37,6 +37,7 @@ class RequestSettingsTest {
         new SaidScale.StripWidth(60),
         new SaidScale.StripHeight(105.5),
         new SaidScale.StripSize(60, 105.5),
+        new SaidScale.Print(97.5),
         OptionText.span("0,0,100,0=25.4"));
   }
 

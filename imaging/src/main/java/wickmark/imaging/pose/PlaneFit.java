@@ -1,5 +1,8 @@
 package wickmark.imaging.pose;
 
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
@@ -9,16 +12,15 @@ import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunctio
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DiagonalMatrix;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.util.Pair;
 import wickmark.imaging.photo.PhotoPoint;
 
 /**
  * Estimates how the camera sees the plane by least squares over four parameters (ln f, k, a, b; see
- * {@link PlaneView}) from: the sheet's corners, which are right angles as well as scissors cut
- * them; rows of marks, which are straight and evenly divided; and what cameras are like. All
- * residuals are in units of their standard uncertainty, so that the inverse normal matrix is the
- * covariance.
+ * {@link PlaneView}) from what cameras are like, and from either a sheet's corners, which are right
+ * angles as well as scissors cut them, and rows of marks, which are straight and evenly divided; or
+ * places that are known. All residuals are in units of their standard uncertainty, so that the
+ * inverse normal matrix is the covariance.
  */
 public final class PlaneFit {
   /** Standard deviation of a corner's angle from 90° on cut paper: 0.3° (common practice). */
@@ -40,53 +42,106 @@ public final class PlaneFit {
   /** Diagonal of the 36 mm × 24 mm frame. */
   private static final double FRAME_DIAGONAL_MM = 43.267;
 
-  private final PlaneEvidence evidence;
-  private final PlaneView start;
-  private final double focalSpread;
+  /** The principal point of a picture that was cut, as a part of the diagonal. */
+  private static final double CUT_SPREAD = 0.25;
 
-  private PlaneFit(PlaneEvidence evidence) {
-    this.evidence = evidence;
-    double diagonal = Math.hypot(evidence.widthPx(), evidence.heightPx());
-    boolean known = evidence.focalLength35mm().isPresent();
-    double focal35 = known ? evidence.focalLength35mm().getAsDouble() : USUAL_FOCAL_35MM;
-    this.focalSpread = known ? EXIF_FOCAL_SPREAD : USUAL_FOCAL_SPREAD;
-    this.start =
-        new PlaneView(
-            evidence.widthPx() / 2.0,
-            evidence.heightPx() / 2.0,
-            focal35 * diagonal / FRAME_DIAGONAL_MM,
-            0,
-            0,
-            0);
+  /** Where the picture was cut, the focal length that the file says means nothing. */
+  private static final double CUT_FOCAL_SPREAD = 0.5;
+
+  private static final int PARAMETERS = 6;
+
+  private final PlaneView start;
+
+  /** Standard deviation of each parameter among cameras; 0 for one that is not sought. */
+  private final double[] spread;
+
+  private final Function<PlaneView, double[]> seen;
+
+  private PlaneFit(PlaneView start, double[] spread, Function<PlaneView, double[]> seen) {
+    this.start = start;
+    this.spread = spread;
+    this.seen = seen;
   }
 
   /**
-   * The view and its covariance (ln f, k, a, b).
+   * The view and its covariance (ln f, k, a, b, and the principal point).
    *
    * @param fit mean squared residual; about 1 where everything fits together
    */
   public record Result(PlaneView view, double[][] covariance, double fit) {}
 
-  /** Fits. */
+  /** Fits to a sheet's corners and rows of marks. */
   public static Result of(PlaneEvidence evidence) {
-    return new PlaneFit(evidence).solve();
+    OptionalDouble focal35 = evidence.focalLength35mm();
+    double[] spread = {
+      focal35.isPresent() ? EXIF_FOCAL_SPREAD : USUAL_FOCAL_SPREAD,
+      DISTORTION_SPREAD,
+      TILT_SPREAD,
+      TILT_SPREAD,
+      0,
+      0
+    };
+    PlaneView start = start(evidence.widthPx(), evidence.heightPx(), focal35);
+    return new PlaneFit(start, spread, view -> squareAndEven(view, evidence)).solve();
+  }
+
+  /**
+   * Fits to places that are known.
+   *
+   * @param cut whether the picture may be a part of the one that the camera took, so that its
+   *     principal point is to be found too
+   */
+  public static Result of(
+      int widthPx, int heightPx, OptionalDouble focal35, KnownPlaces known, boolean cut) {
+    double beside = cut ? CUT_SPREAD * Math.hypot(widthPx, heightPx) : 0;
+    double focal =
+        cut ? CUT_FOCAL_SPREAD : focal35.isPresent() ? EXIF_FOCAL_SPREAD : USUAL_FOCAL_SPREAD;
+    double[] spread = {focal, DISTORTION_SPREAD, TILT_SPREAD, TILT_SPREAD, beside, beside};
+    return new PlaneFit(start(widthPx, heightPx, focal35), spread, view -> inSigmas(known, view))
+        .solve();
+  }
+
+  private static double[] inSigmas(KnownPlaces known, PlaneView view) {
+    double[] r = known.misfit(view);
+    for (int i = 0; i < r.length; i++) {
+      r[i] /= known.sigmaMm();
+    }
+    return r;
+  }
+
+  private static PlaneView start(int widthPx, int heightPx, OptionalDouble focal35) {
+    double focal = focal35.orElse(USUAL_FOCAL_35MM);
+    double diagonal = Math.hypot(widthPx, heightPx);
+    return new PlaneView(
+        widthPx / 2.0, heightPx / 2.0, focal * diagonal / FRAME_DIAGONAL_MM, 0, 0, 0);
+  }
+
+  /** How many parameters are sought: all but the principal point, or all. */
+  private int sought() {
+    return spread[PARAMETERS - 1] > 0 ? PARAMETERS : PARAMETERS - 2;
+  }
+
+  private double[] all(double[] sought) {
+    double[] p = start.parameters();
+    System.arraycopy(sought, 0, p, 0, sought.length);
+    return p;
   }
 
   private Result solve() {
-    double[] p0 = start.parameters();
-    int n = residuals(start).length;
+    double[] p0 = Arrays.copyOf(start.parameters(), sought());
+    int n = residuals(p0).length;
     MultivariateJacobianFunction model =
         point -> {
           double[] p = point.toArray();
-          double[] r = residuals(start.with(p));
+          double[] r = residuals(p);
           double[][] j = new double[r.length][p.length];
           for (int k = 0; k < p.length; k++) {
-            double h = 1e-6;
+            double h = k < PARAMETERS - 2 ? 1e-6 : 1e-2;
             double[] q = p.clone();
             q[k] += h;
-            double[] up = residuals(start.with(q));
+            double[] up = residuals(q);
             q[k] = p[k] - h;
-            double[] down = residuals(start.with(q));
+            double[] down = residuals(q);
             for (int i = 0; i < r.length; i++) {
               j[i][k] = (up[i] - down[i]) / (2 * h);
             }
@@ -105,20 +160,28 @@ public final class PlaneFit {
                       .maxEvaluations(500)
                       .maxIterations(200)
                       .build());
-      RealMatrix covariance = best.getCovariances(1e-12);
+      double[][] covariance = padded(best.getCovariances(1e-12).getData());
       double fit = best.getResiduals().dotProduct(best.getResiduals()) / n;
-      return new Result(start.with(best.getPoint().toArray()), covariance.getData(), fit);
+      return new Result(start.with(all(best.getPoint().toArray())), covariance, fit);
     } catch (MathIllegalStateException | MathIllegalArgumentException e) {
-      // Corners and marks that no camera sees so: only what cameras are like is known.
+      // Places that no camera sees so: only what cameras are like is known.
       return new Result(start, prior(), Double.POSITIVE_INFINITY);
     }
   }
 
+  /** With noughts for the parameters that were not sought. */
+  private static double[][] padded(double[][] sought) {
+    double[][] covariance = new double[PARAMETERS][PARAMETERS];
+    for (int i = 0; i < sought.length; i++) {
+      System.arraycopy(sought[i], 0, covariance[i], 0, sought.length);
+    }
+    return covariance;
+  }
+
   /** Covariance of the view before anything is seen. */
   private double[][] prior() {
-    double[] spread = {focalSpread, DISTORTION_SPREAD, TILT_SPREAD, TILT_SPREAD};
-    double[][] covariance = new double[4][4];
-    for (int i = 0; i < 4; i++) {
+    double[][] covariance = new double[PARAMETERS][PARAMETERS];
+    for (int i = 0; i < PARAMETERS; i++) {
       covariance[i][i] = spread[i] * spread[i];
     }
     return covariance;
@@ -126,30 +189,37 @@ public final class PlaneFit {
 
   private static double[] ones(int n) {
     double[] d = new double[n];
-    java.util.Arrays.fill(d, 1);
+    Arrays.fill(d, 1);
     return d;
   }
 
-  private double[] residuals(PlaneView view) {
-    int n = 4 + 4;
+  /** What cameras are like, then what is seen. */
+  private double[] residuals(double[] sought) {
+    double[] usual = start.parameters();
+    double[] places = seen.apply(start.with(all(sought)));
+    double[] r = new double[sought.length + places.length];
+    for (int i = 0; i < sought.length; i++) {
+      r[i] = (sought[i] - usual[i]) / spread[i];
+    }
+    System.arraycopy(places, 0, r, sought.length, places.length);
+    return r;
+  }
+
+  private static double[] squareAndEven(PlaneView view, PlaneEvidence evidence) {
+    int n = 4;
     for (PlaneEvidence.Division d : evidence.divisions()) {
       n += 2 * d.index().length;
     }
     double[] r = new double[n];
-    double[] p = view.parameters();
-    r[0] = (p[0] - start.parameters()[0]) / focalSpread;
-    r[1] = p[1] / DISTORTION_SPREAD;
-    r[2] = p[2] / TILT_SPREAD;
-    r[3] = p[3] / TILT_SPREAD;
-    rightAngles(view, r, 4);
-    int at = 8;
+    rightAngles(view, evidence, r);
+    int at = 4;
     for (PlaneEvidence.Division d : evidence.divisions()) {
       at = evenSpacing(view, d, r, at);
     }
     return r;
   }
 
-  private void rightAngles(PlaneView view, double[] r, int at) {
+  private static void rightAngles(PlaneView view, PlaneEvidence evidence, double[] r) {
     PlanePoint[] c = new PlanePoint[4];
     for (int i = 0; i < 4; i++) {
       c[i] = view.toPlane(evidence.corners().get(i));
@@ -170,7 +240,7 @@ public final class PlaneFit {
       double s1 = evidence.cornerSigmaPx() / Math.hypot(b.x() - a.x(), b.y() - a.y());
       double s2 = evidence.cornerSigmaPx() / Math.hypot(z.x() - a.x(), z.y() - a.y());
       double sigma = Math.sqrt(SQUARENESS * SQUARENESS + 2 * (s1 * s1 + s2 * s2));
-      r[at + i] = (angle - Math.PI / 2) / sigma;
+      r[i] = (angle - Math.PI / 2) / sigma;
     }
   }
 

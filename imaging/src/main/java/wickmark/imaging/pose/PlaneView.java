@@ -3,9 +3,9 @@ package wickmark.imaging.pose;
 import wickmark.imaging.photo.PhotoPoint;
 
 /**
- * How a camera sees a plane: a pinhole with square pixels and its principal point in the middle of
- * the picture, one term of radial distortion, and the direction of the plane's normal. Scanners are
- * the limit without tilt.
+ * How a camera sees a plane: a pinhole with square pixels and its principal point (in the middle of
+ * a picture that was not cut), one term of radial distortion, and the direction of the plane's
+ * normal. Scanners are the limit without tilt.
  *
  * <p>With p = (x − cx, y − cy)/f the undistorted direction is p · (1 + k · |p|²); the plane's
  * normal is (a, b, 1)/√(1 + a² + b²); the plane passes at distance 1 from the camera.
@@ -65,14 +65,14 @@ public final class PlaneView {
     return StrictMath.acos(Math.min(1, nz));
   }
 
-  /** The camera's parameters in the order of {@link #with}: ln f, k, a, b. */
+  /** The camera's parameters in the order of {@link #with}: ln f, k, a, b, principal point. */
   public double[] parameters() {
-    return new double[] {StrictMath.log(focalPx), distortion, a, b};
+    return new double[] {StrictMath.log(focalPx), distortion, a, b, centreX, centreY};
   }
 
   /** The same picture seen with other parameters. */
   public PlaneView with(double[] p) {
-    return new PlaneView(centreX, centreY, StrictMath.exp(p[0]), p[1], p[2], p[3]);
+    return new PlaneView(p[4], p[5], StrictMath.exp(p[0]), p[1], p[2], p[3]);
   }
 
   /** Maps a photo place to the plane. */

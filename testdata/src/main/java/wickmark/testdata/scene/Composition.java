@@ -90,6 +90,16 @@ final class Composition {
     return layers;
   }
 
+  List<Layer> prints(List<PrintItem> items) {
+    List<Layer> layers = new ArrayList<>();
+    for (PrintItem item : items) {
+      PrintLayer layer = new PrintLayer(item, camera);
+      layers.add(layer);
+      casters.add(layer);
+    }
+    return layers;
+  }
+
   /** Returns the world's box that is seen: least x, least y, largest x, largest y. */
   double[] box() {
     double[] box = {1e9, 1e9, -1e9, -1e9};

@@ -17,13 +17,28 @@ public record PhotoPlan(
    * each uppermost.
    *
    * @param rulersBelow whether strips lie over the rulers instead
+   * @param prints printed sheets, below all else
    */
   public record Things(
-      List<StripItem> strips, List<RulerItem> rulers, List<Clutter> clutter, boolean rulersBelow) {
+      List<StripItem> strips,
+      List<RulerItem> rulers,
+      List<Clutter> clutter,
+      boolean rulersBelow,
+      List<PrintItem> prints) {
     public Things {
       strips = List.copyOf(strips);
       rulers = List.copyOf(rulers);
       clutter = List.copyOf(clutter);
+      prints = List.copyOf(prints);
+    }
+
+    /** Things without printed sheets. */
+    public Things(
+        List<StripItem> strips,
+        List<RulerItem> rulers,
+        List<Clutter> clutter,
+        boolean rulersBelow) {
+      this(strips, rulers, clutter, rulersBelow, List.of());
     }
   }
 
@@ -49,13 +64,22 @@ public record PhotoPlan(
   public PhotoPlan with(RulerItem ruler) {
     List<RulerItem> rulers = new ArrayList<>(things.rulers);
     rulers.add(ruler);
-    return with(new Things(things.strips, rulers, things.clutter, things.rulersBelow));
+    return with(
+        new Things(things.strips, rulers, things.clutter, things.rulersBelow, things.prints));
   }
 
   public PhotoPlan with(Clutter thing) {
     List<Clutter> clutter = new ArrayList<>(things.clutter);
     clutter.add(thing);
-    return with(new Things(things.strips, things.rulers, clutter, things.rulersBelow));
+    return with(
+        new Things(things.strips, things.rulers, clutter, things.rulersBelow, things.prints));
+  }
+
+  public PhotoPlan with(PrintItem print) {
+    List<PrintItem> prints = new ArrayList<>(things.prints);
+    prints.add(print);
+    return with(
+        new Things(things.strips, things.rulers, things.clutter, things.rulersBelow, prints));
   }
 
   public PhotoPlan with(Things value) {

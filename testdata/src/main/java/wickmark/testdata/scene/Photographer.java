@@ -27,6 +27,7 @@ public final class Photographer {
     List<Layer> strips = scene.strips(plan.things().strips());
     layers.addAll(plan.things().rulersBelow() ? strips : rulers);
     layers.addAll(plan.things().rulersBelow() ? rulers : strips);
+    layers.addAll(scene.prints(plan.things().prints()));
     double[] box = scene.box();
     double area = (box[2] - box[0]) * (box[3] - box[1]);
     double fineness = Math.min(scene.fineness(1, 2, 16), Math.sqrt(LARGEST_DESK / area));

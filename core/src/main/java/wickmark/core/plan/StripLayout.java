@@ -1,8 +1,9 @@
-package wickmark.cli.plan;
+package wickmark.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wickmark.core.sheet.Size;
 
 /**
  * Where everything goes on a strip; mm from the paper's lower and left edge.
@@ -86,7 +87,7 @@ public record StripLayout(
               + " height.");
     }
     if (vessel.isPresent()) {
-      mustFit(paper, vessel.get());
+      mustFit(paper, samples.size(), vessel.get());
     }
     List<Double> origins = origins(paper, samples.size());
     double apart = origins.size() > 1 ? origins.get(1) - origins.get(0) : paper.width();
@@ -100,13 +101,13 @@ public record StripLayout(
         apart < WIDE_LANES ? 2 : 3);
   }
 
-  private static void mustFit(Size paper, Size vessel) throws Impossible {
+  private static void mustFit(Size paper, int count, Size vessel) throws Impossible {
     double width = vessel.width() - 2 * FROM_WALL;
     double height = vessel.height() - FROM_WALL;
     if (paper.width() > width || paper.height() > height) {
       String fits =
           width >= 2 * FROM_SIDE && height >= SMALL_PAPER
-              ? "Paper of at most " + new Size(width, height).text() + " fits."
+              ? "Paper of at most " + new Size(width, height).text() + " fits" + room(width, count)
               : "It is too small for any strip; take a larger vessel.";
       throw new Impossible(
           "Paper of "
@@ -118,13 +119,24 @@ public record StripLayout(
     }
   }
 
+  /** What a narrower paper means for the samples. */
+  private static String room(double width, int count) {
+    int fit = most(width);
+    return fit >= count ? "." : "; it has room for " + fit + " of the " + count + " samples.";
+  }
+
+  /** How many origins a paper has room for. */
+  private static int most(double width) {
+    return (int) Math.floor((width - 2 * FROM_SIDE) / APART) + 1;
+  }
+
   /** Evenly, with half a lane at each side where the paper is wide enough for that. */
   private static List<Double> origins(Size paper, int count) throws Impossible {
     double lane = paper.width() / count;
     double side = Math.max(FROM_SIDE, lane / 2);
     double apart = count == 1 ? 0 : (paper.width() - 2 * side) / (count - 1);
     if (paper.width() < 2 * FROM_SIDE || (count > 1 && apart < APART)) {
-      int fit = (int) Math.floor((paper.width() - 2 * FROM_SIDE) / APART) + 1;
+      int fit = most(paper.width());
       throw new Impossible(
           count
               + (count == 1 ? " sample needs" : " samples need")
@@ -143,6 +155,13 @@ public record StripLayout(
       origins.add(Math.round(2 * (side + i * apart)) / 2.0);
     }
     return origins;
+  }
+
+  /** Mean distance from one origin to the next; the paper's width for a single one. */
+  public double apart() {
+    return origins.size() == 1
+        ? paper.width()
+        : (origins.get(origins.size() - 1) - origins.get(0)) / (origins.size() - 1);
   }
 
   /** Distance from the baseline to where the front should be stopped. */

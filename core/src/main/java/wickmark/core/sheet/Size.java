@@ -1,4 +1,4 @@
-package wickmark.cli.plan;
+package wickmark.core.sheet;
 
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -55,12 +55,18 @@ public record Size(double width, double height) {
     return size;
   }
 
+  /** The same lying on its side. */
+  public Size turned() {
+    return new Size(/* width= */ height, /* height= */ width);
+  }
+
   /** Returns "90 × 130 mm". */
   public String text() {
     return millimetres(width) + " × " + millimetres(height) + " mm";
   }
 
-  static String millimetres(double value) {
+  /** Returns "90" or "26.5": a length to a tenth of a millimetre, without an idle zero. */
+  public static String millimetres(double value) {
     String text = Decimals.text(value, 1);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }

@@ -1,4 +1,4 @@
-package wickmark.cli.plan;
+package wickmark.core.plan;
 
 import java.util.Arrays;
 import java.util.List;
@@ -11,7 +11,7 @@ import java.util.Optional;
  * <p>The hazard words are those of the usual supplier classifications under the GHS, from memory;
  * the supplier's safety data sheet comes first, and the page says so.
  */
-enum Solvent {
+public enum Solvent {
   WATER(
       "water", "", "Not classified as hazardous.", "Wipe up spills. Dyes stain skin and clothes."),
   SALT_WATER(
@@ -95,7 +95,7 @@ enum Solvent {
   }
 
   /** Returns what to say about a solvent, whether it is known here or not. */
-  static List<String> cautions(String text) {
+  public static List<String> cautions(String text) {
     Optional<Solvent> known = named(text);
     return List.of(
         known

@@ -1,0 +1,100 @@
+package wickmark.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import wickmark.cli.card.CardPdf;
+import wickmark.cli.record.ExtraFiles;
+import wickmark.cli.table.TextTable;
+import wickmark.core.card.CardLayout;
+import wickmark.core.card.CardSheet;
+import wickmark.core.sheet.Size;
+
+/** The card to lay a strip on. */
+@Command(
+    name = "card",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Writes a sheet to print, as a PDF. Lay the strip on it and photograph both: the card gives"
+          + " the picture its scale and straightens it, in place of a ruler."
+    })
+final class CardCommand implements Callable<Integer> {
+  @Spec private @Nullable CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..1",
+      defaultValue = "wickmark-card.pdf",
+      description = "The file to write; ${DEFAULT-VALUE} without this.")
+  private Path file = Path.of("wickmark-card.pdf");
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "SIZE",
+      defaultValue = "a4",
+      description = "Sheet to print on: a4, a5 or letter; ${DEFAULT-VALUE} without this.")
+  private String sheet = "";
+
+  @Option(names = "--replace", description = "Replace the file if it is there already.")
+  private boolean replace;
+
+  @Override
+  public Integer call() {
+    CommandSpec command = Objects.requireNonNull(spec, "set before the command is called");
+    PrintWriter out = command.commandLine().getOut();
+    PrintWriter err = command.commandLine().getErr();
+    CardSheet on =
+        CardSheet.named(sheet)
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        command.commandLine(),
+                        "--sheet is a4, a5 or letter, was \"" + sheet + "\"."));
+    try {
+      Path parent = file.getParent();
+      Path folder = parent == null ? Path.of("") : parent;
+      Map<String, byte[]> made = Map.of(String.valueOf(file.getFileName()), CardPdf.of(on));
+      if (!replace && ExtraFiles.inTheWay(folder, made).isPresent()) {
+        err.println(
+            "There is another "
+                + TextTable.printable(file.toString())
+                + " already; use --replace.");
+        return ExitCode.BAD_USAGE;
+      }
+      ExtraFiles.write(folder, made);
+      print(on, out);
+      return ExitCode.DONE;
+    } catch (IOException e) {
+      err.println("The card cannot be written: " + TextTable.printable(e.toString()));
+      return ExitCode.DEFECT;
+    } finally {
+      out.flush();
+      err.flush();
+    }
+  }
+
+  private void print(CardSheet on, PrintWriter out) {
+    CardLayout layout = CardLayout.of(on);
+    Size place = new Size(Math.floor(layout.place().width()), Math.floor(layout.place().height()));
+    out.println(TextTable.printable(file.toString()) + ": strips of up to " + place.text() + ".");
+    out.println("- Print it at 100 %, not fitted to the page, on plain white paper.");
+    out.println(
+        "- Measure the bar on the print with a ruler, once for each printer. Say its length when"
+            + " you measure: --printed-length 100 if it is 100 mm long.");
+    out.println(
+        "- Lay the card flat and the dry strip flat on its grey area, with the four squares"
+            + " uncovered; take the picture from above with all four squares in it.");
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.card;
+
+import org.jspecify.annotations.NullMarked;
