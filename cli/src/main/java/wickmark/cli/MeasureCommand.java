@@ -18,6 +18,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import wickmark.cli.corrections.Corrections;
+import wickmark.cli.corrections.CorrectionsFile;
+import wickmark.cli.corrections.UnreadableCorrectionsException;
 import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.record.RecordJson;
@@ -75,11 +78,24 @@ final class MeasureCommand implements Callable<Integer> {
   @Mixin private PlaceOptions places = new PlaceOptions();
   @Mixin private EvaluationOptions evaluation = new EvaluationOptions();
 
+  @Option(
+      names = "--corrections",
+      paramLabel = "FILE",
+      description =
+          "Apply what was corrected by hand in a report and saved there. What was said then is"
+              + " kept, the rest is measured.")
+  private @Nullable Path corrections;
+
   @Option(names = "--json", description = "Print the records as JSON in place of the table.")
   private boolean json;
 
   @Option(names = "--print-schema", description = "Print the JSON Schema of record.json and end.")
   private boolean printSchema;
+
+  @Option(
+      names = "--print-corrections-schema",
+      description = "Print the JSON Schema of corrections and end.")
+  private boolean printCorrectionsSchema;
 
   MeasureCommand(StripMeasuring measuring) {
     this.measuring = measuring;
@@ -87,13 +103,14 @@ final class MeasureCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (printSchema) {
-      out().print(RecordSchema.text());
+    if (printSchema || printCorrectionsSchema) {
+      out().print(printSchema ? RecordSchema.text() : CorrectionsFile.schema());
       out().flush();
       return ExitCode.DONE;
     }
     List<Path> pictures;
     MeasuringRequest said;
+    Optional<Corrections> corrected = Optional.empty();
     try {
       said =
           evaluation.of(
@@ -106,10 +123,33 @@ final class MeasureCommand implements Callable<Integer> {
                   places.lines(lanes.origins())));
       pictures = PictureList.of(named);
       check(pictures);
+      if (corrections != null) {
+        checkCorrections(pictures, said);
+        corrected = Optional.of(CorrectionsFile.read(corrections));
+        said = corrected.get().request();
+      }
+    } catch (UnreadableCorrectionsException e) {
+      err().println(TextTable.printable(String.valueOf(e.getMessage())));
+      err().flush();
+      return ExitCode.UNREADABLE;
     } catch (IllegalArgumentException e) {
       throw new ParameterException(commandSpec().commandLine(), String.valueOf(e.getMessage()), e);
     }
-    return measureAll(pictures, said);
+    return measureAll(pictures, said, corrected);
+  }
+
+  /**
+   * The corrections hold all that was said before; a second word on it would have to be guessed.
+   */
+  private static void checkCorrections(List<Path> pictures, MeasuringRequest said) {
+    if (pictures.size() > 1) {
+      throw new IllegalArgumentException("--corrections are for one picture at a time");
+    }
+    if (!said.equals(MeasuringRequest.of(ReadingRequest.nothing()))) {
+      throw new IllegalArgumentException(
+          "--corrections hold all that was said of the strip before; with them, say nothing more"
+              + " of lanes, scale, places or evaluation on the command line");
+    }
   }
 
   private void check(List<Path> pictures) {
@@ -125,8 +165,11 @@ final class MeasureCommand implements Callable<Integer> {
     PictureList.checkFolders(pictures);
   }
 
-  private int measureAll(List<Path> pictures, MeasuringRequest said) {
-    PictureRun run = new PictureRun(measuring, out, replace, said, Optional.ofNullable(title));
+  private int measureAll(
+      List<Path> pictures, MeasuringRequest said, Optional<Corrections> corrected) {
+    Optional<String> heading =
+        Optional.ofNullable(title).or(() -> corrected.flatMap(Corrections::title));
+    PictureRun run = new PictureRun(measuring, out, replace, said, heading, corrected);
     List<PictureResult> results = new ArrayList<>();
     int exitCode = ExitCode.DONE;
     Interruption interruption = Interruption.watch(err());

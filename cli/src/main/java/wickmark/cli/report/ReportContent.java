@@ -20,6 +20,7 @@ record ReportContent(
     List<LaneRows> lanes,
     List<Answer> unknowns,
     BudgetTable budget,
+    String correctCommand,
     List<Fact> facts,
     List<Fact> settings) {
 
@@ -61,8 +62,16 @@ record ReportContent(
             .map(unknown -> new Answer(unknown.lane(), ResultText.answers(unknown)))
             .toList(),
         BudgetTable.of(record),
+        "wickmark measure "
+            + argument(record.photo().file())
+            + " --corrections corrections.json --replace",
         facts(record),
         settings(record.settings()));
+  }
+
+  /** A file name as it is typed on a command line: between quotes unless it is plain. */
+  private static String argument(String file) {
+    return file.matches("[A-Za-z0-9][A-Za-z0-9._-]*") ? file : "\"" + file + "\"";
   }
 
   private static String centreNote(RunRecord record) {

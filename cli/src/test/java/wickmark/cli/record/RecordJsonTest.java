@@ -82,7 +82,7 @@ class RecordJsonTest {
     void aNumberThatMustBeKnownIsADefectWhenItIsNot() {
       RunRecord record = sample();
       RunRecord.Baseline bad =
-          new RunRecord.Baseline(record.baseline().endsPx(), Double.POSITIVE_INFINITY);
+          new RunRecord.Baseline(record.baseline().endsPx(), false, Double.POSITIVE_INFINITY);
       RunRecord broken =
           new RunRecord(
               record.format(),
