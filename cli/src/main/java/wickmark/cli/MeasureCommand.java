@@ -3,6 +3,7 @@ package wickmark.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import wickmark.cli.corrections.CorrectionsFile;
 import wickmark.cli.corrections.UnreadableCorrectionsException;
 import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.StripMeasuring;
+import wickmark.cli.overview.OverviewPage;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
 import wickmark.cli.table.ResultTable;
@@ -182,6 +184,7 @@ final class MeasureCommand implements Callable<Integer> {
       }
       print(result);
     }
+    writeOverview(results);
     interruption.over();
     if (json) {
       out().print(RecordJson.text(asJson(results)));
@@ -191,6 +194,30 @@ final class MeasureCommand implements Callable<Integer> {
     out().flush();
     err().flush();
     return exitCode;
+  }
+
+  /** What is measured stays measured, whatever becomes of the page over it. */
+  private void writeOverview(List<PictureResult> results) {
+    List<OverviewPage.Failure> failures =
+        results.stream()
+            .filter(result -> !result.messages().isEmpty() && result.exitCode() != ExitCode.DONE)
+            .map(
+                result ->
+                    new OverviewPage.Failure(
+                        result.picture(),
+                        String.join(" ", result.messages()).replace(result.picture() + ": ", "")))
+            .toList();
+    try {
+      if (!OverviewPage.write(out, failures)) {
+        err()
+            .println(
+                "There is a page "
+                    + TextTable.printable(out.resolve(OverviewPage.FILE).toString())
+                    + " that is no overview of records; it was left alone.");
+      }
+    } catch (IOException e) {
+      err().println("The overview of the records could not be written.");
+    }
   }
 
   private static String summary(PictureResult result) {

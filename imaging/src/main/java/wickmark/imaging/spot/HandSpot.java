@@ -89,7 +89,7 @@ public final class HandSpot {
         box,
         area,
         absorbance(density),
-        colour(density),
+        colour(core(own, visible, peak, left, top)),
         flags(box, absorbance(density)),
         1,
         VisibleExtent.outline(visible, side, side, left, top));
@@ -127,6 +127,24 @@ public final class HandSpot {
     }
     for (int c = 0; c < 3; c++) {
       mean[c] = count == 0 ? 0 : mean[c] / count;
+    }
+    return mean;
+  }
+
+  /** Mean density of the three channels where the spot has half its greatest density and more. */
+  private double[] core(Raster own, boolean[] visible, double peak, int left, int top) {
+    double[] mean = new double[3];
+    int count = 0;
+    for (int i = 0; i < visible.length; i++) {
+      if (visible[i] && own.cells()[i] > 0.5 * peak) {
+        count++;
+        for (int c = 0; c < 3; c++) {
+          mean[c] += dye.density()[c].at(left + i % own.width(), top + i / own.width());
+        }
+      }
+    }
+    for (int c = 0; c < 3; c++) {
+      mean[c] /= count;
     }
     return mean;
   }
