@@ -9,10 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
@@ -21,9 +24,18 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.print.PageSize;
+import org.openqa.selenium.print.PrintOptions;
 
 /** A Chromium without a window, with a profile of its own that is thrown away. */
 public final class Browser implements AutoCloseable {
+  /** Kept, so that its level is: that no version of the protocol fits exactly does not matter. */
+  private static final Logger TALK = Logger.getLogger("org.openqa.selenium");
+
+  static {
+    TALK.setLevel(Level.SEVERE);
+  }
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -144,15 +156,26 @@ public final class Browser implements AutoCloseable {
   }
 
   /** Returns what the accessibility rules of WCAG 2.2 A and AA find wrong in the page. */
-  @SuppressWarnings("unchecked")
   public List<String> accessibilityFaults() {
+    return faults(
+        "{runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}");
+  }
+
+  /** Returns what is wrong with its contrasts alone, which is all that light and dark change. */
+  public List<String> contrastFaults() {
+    return faults("{runOnly: {type: 'rule', values: ['color-contrast']}}");
+  }
+
+  @SuppressWarnings("unchecked")
+  private List<String> faults(String options) {
     driver.executeScript(axe());
     Object faults =
         driver.executeAsyncScript(
             "const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa',"
-                + " 'wcag22aa', 'best-practice']}).then(r => done(r.violations.map(v => v.id + ': '"
-                + " + v.help + ': ' + v.nodes.map(n => n.html.slice(0, 160)).join(' | '))),"
+                + "axe.run(document, "
+                + options
+                + ").then(r => done(r.violations.map(v => v.id + ': ' + v.help + ': '"
+                + " + v.nodes.map(n => n.html.slice(0, 160)).join(' | '))),"
                 + " e => done(['failed: ' + e]))");
     return (List<String>) Objects.requireNonNull(faults);
   }
@@ -163,6 +186,18 @@ public final class Browser implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Lets pages run scripts, or not. */
+  public void script(boolean allowed) {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
+  }
+
+  /** Returns the page as a PDF on paper of a size in centimetres. */
+  public byte[] printed(double widthCm, double heightCm) {
+    PrintOptions options = new PrintOptions();
+    options.setPageSize(new PageSize(heightCm, widthCm));
+    return Base64.getDecoder().decode(driver.print(options).getContent());
   }
 
   /** Keeps a picture of the page, to look at. */

@@ -16,6 +16,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.StreamSupport;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,14 +32,14 @@ import org.openqa.selenium.WebElement;
 import wickmark.cli.browser.Browser;
 
 /**
- * The report in a real browser: what the assembled program wrote is corrected by mouse, keyboard
- * and finger, saved, and measured again by the program.
+ * The program's pages in a real browser: what the assembled program wrote is read, printed, and the
+ * report corrected by mouse, keyboard and finger, saved, and measured again by the program.
  */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "starts the launcher for Unix shells")
 @EnabledIf(
     value = "wickmark.cli.browser.Browser#isInstalled",
     disabledReason = "no chromium with its chromedriver is on the PATH")
-class CorrectingIT {
+class BrowserIT {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String MEASURED = "section[aria-labelledby=h-table] tbody";
   private static final String CORRECTED = "#edit-table";
@@ -152,15 +155,10 @@ class CorrectingIT {
   }
 
   @Test
-  void whatIsSavedWithoutACorrectionMeasuresTheSame() throws Exception {
+  void whatIsSavedWithoutACorrectionIsWhatWasSaid() throws Exception {
     JsonNode saved = save();
     assertValid("--print-corrections-schema", saved);
     assertThat(saved.path("settings")).isEqualTo(record("rec/icing-bench").path("settings"));
-
-    run("wickmark measure ex/icing-bench.jpg --corrections corrections.json --out same");
-
-    assertThat(folder.resolve("same/icing-bench/record.json"))
-        .hasSameBinaryContentAs(folder.resolve("rec/icing-bench/record.json"));
   }
 
   /** By mouse, keyboard and finger, from the report to the corrected record. */
@@ -313,10 +311,81 @@ class CorrectingIT {
   }
 
   @Test
-  void theReportIsAccessibleInLightAndDark() {
-    for (String scheme : List.of("light", "dark")) {
-      browser.prefer(scheme);
-      assertThat(browser.accessibilityFaults()).as(scheme).isEmpty();
+  void thePageThatCorrectsIsAccessibleInLightAndDark() {
+    browser.run("document.querySelectorAll('#correct details').forEach(d => d.open = true)");
+    browser.handle("Sky, spot 1").click();
+    assertAccessible("correcting");
+  }
+
+  @Test
+  void everyPageIsAccessibleInLightAndDark() {
+    assertThat(
+            ProgramRun.in(folder, "wickmark check rec/icing-scan ex/hand-readings.csv").exitCode())
+        .isEqualTo(5);
+    run("wickmark pool rec/icing-scan rec/icing-bench --out pooled");
+    for (String page :
+        List.of(
+            "rec/icing-scan/report.html",
+            "rec/icing-scan/check.html",
+            "rec/icing-scan/feedback.html",
+            "pooled/pool.html",
+            "rec/index.html")) {
+      browser.open(folder.resolve(page));
+      assertAccessible(page);
+    }
+  }
+
+  private static void assertAccessible(String page) {
+    browser.prefer("light");
+    assertThat(browser.accessibilityFaults()).as(page).isEmpty();
+    browser.prefer("dark");
+    assertThat(browser.contrastFaults()).as(page + ", dark").isEmpty();
+    assertThat(browser.complaints()).as(page).isEmpty();
+    browser.prefer("light");
+  }
+
+  @Test
+  void theOverviewShowsItsPicturesAndHidesWhatIsNotAskedFor() {
+    browser.open(folder.resolve("rec/index.html"));
+
+    assertThat(browser.findAll(".thumb")).hasSize(2);
+    assertThat(
+            browser.run(
+                "return [...document.querySelectorAll('.thumb')].every(i => i.naturalWidth > 0)"))
+        .isEqualTo(true);
+    browser.clickOn("show-fine");
+    assertThat(browser.findAll(".thumb")).noneMatch(WebElement::isDisplayed);
+  }
+
+  @Test
+  void withoutScriptTheReportIsWholeAndOffersNothingItCannotDo() {
+    browser.run("document.getElementById('edit-save').remove()");
+    browser.script(false);
+    try {
+      browser.open(folder.resolve("rec/icing-bench/report.html"));
+      assertThat(browser.find("#h-correct").isDisplayed()).isFalse();
+      assertThat(browser.find(".straight .profile").isDisplayed()).isTrue();
+      browser.clickOn("show-density");
+      assertThat(browser.find(".straight .profile").isDisplayed()).isFalse();
+    } finally {
+      browser.script(true);
+    }
+  }
+
+  /** Sizes of ISO 216 A4 and US Letter in points; text in the order in which it is printed. */
+  @Test
+  void printsOnA4AndLetterWithoutTheTools() throws IOException {
+    for (double[] paper : new double[][] {{21.0, 29.7, 595, 842}, {21.59, 27.94, 612, 792}}) {
+      try (PDDocument printed = Loader.loadPDF(browser.printed(paper[0], paper[1]))) {
+        assertThat(printed.getPage(0).getMediaBox().getWidth())
+            .isCloseTo((float) paper[2], within(1f));
+        assertThat(printed.getPage(0).getMediaBox().getHeight())
+            .isCloseTo((float) paper[3], within(1f));
+        assertThat(printed.getNumberOfPages()).isBetween(2, 3);
+        String text = new PDFTextStripper().getText(printed);
+        assertThat(text).contains("Distances and Rf", "Icing is consistent with", "Cautions");
+        assertThat(text).doesNotContain("Correct by hand", "Add a spot", "Correct it by hand");
+      }
     }
   }
 }
