@@ -3,12 +3,15 @@ package wickmark.cli.corrections;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,6 +71,21 @@ class CorrectionsFileTest {
                 .getSchema(CorrectionsFile.schema())
                 .validate(SOUND, InputFormat.JSON))
         .isEmpty();
+  }
+
+  /** A setting that was added in one place only would be lost on its way. */
+  @Test
+  void theSchemaNamesEverySetting() throws IOException {
+    Set<String> names = new TreeSet<>(RequestSettings.names());
+    names.add("title");
+    Set<String> described = new TreeSet<>();
+    new ObjectMapper()
+        .readTree(CorrectionsFile.schema())
+        .at("/properties/settings/properties")
+        .fieldNames()
+        .forEachRemaining(described::add);
+
+    assertThat(described).isEqualTo(names);
   }
 
   /** Each fault is made by one exchange in a sound file; the message says what is wrong. */
