@@ -358,6 +358,7 @@
     const moved = JSON.stringify(state.corners) !== JSON.stringify(strip.cornersPx)
       || state.bottom !== (strip.settings.bottom || "");
     $("edit-stale").hidden = !moved;
+    $("edit-recounted").hidden = !state.recounted;
     $("edit-undo").disabled = back.length === 0;
     $("edit-redo").disabled = forth.length === 0;
     $("edit-reset").disabled = !changed();
@@ -539,12 +540,6 @@
     say("Added: " + $("edit-chosen").textContent);
   };
 
-  const takeOut = (spot) => {
-    if (spot.found) {
-      state.removed.push(spot.found);
-    }
-  };
-
   const removeLane = (id) => {
     const lane = state.lanes.find((l) => l.id === id);
     if (state.lanes.length === 1) {
@@ -552,12 +547,12 @@
       return;
     }
     remember();
-    lane.spots.forEach(takeOut);
+    // Its spots are not said to be none: two lanes taken for one stain are a common mistake.
     state.lanes = state.lanes.filter((l) => l !== lane);
     state.recounted = true;
     selected = "";
     draw();
-    say("Lane " + lane.name + " removed, with its spots.");
+    say("Lane " + lane.name + " removed.");
     $("edit-undo").focus();
   };
 
@@ -568,7 +563,9 @@
     } else if (kind === "spot") {
       const name = spotName(measured(), lane, thing);
       remember();
-      takeOut(thing);
+      if (thing.found) {
+        state.removed.push(thing.found);
+      }
       lane.spots = lane.spots.filter((s) => s !== thing);
       selected = "";
       draw();
