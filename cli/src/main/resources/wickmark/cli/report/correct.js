@@ -94,6 +94,13 @@
   const tidy = (value) => Math.round(value * 100) / 100;
   const place = (x, y) => A.toPhoto(strip, x, y).map(tidy);
 
+  /** Which side of the picture the baseline's end looks to: new corners must not turn the strip. */
+  const direction = ([topLeft, topRight, bottomRight, bottomLeft]) => {
+    const dx = bottomRight[0] + bottomLeft[0] - topRight[0] - topLeft[0];
+    const dy = bottomRight[1] + bottomLeft[1] - topRight[1] - topLeft[1];
+    return Math.abs(dx) > Math.abs(dy) ? (dx > 0 ? "right" : "left") : dy > 0 ? "down" : "up";
+  };
+
   const settings = () => {
     const said = { ...strip.settings };
     const names = state.lanes.map((lane) => lane.name);
@@ -132,7 +139,7 @@
     put("origin", origins);
     put("spots", words);
     put("corners", state.cornersSaid);
-    put("bottom", state.bottom);
+    put("bottom", state.bottom || (state.cornersSaid ? direction(state.corners) : ""));
     for (const name of ["baseline", "front"]) {
       const { said: kept, moved, from, to } = state[name];
       put(name, moved ? [...place(from.x, from.y), ...place(to.x, to.y)] : kept);
@@ -310,8 +317,8 @@
             cell(strip.millimetres ? A.withUncertainty(one.distance, one.distanceU) : "–", "n"),
             cell(A.rfText(one.rf, one.rfU), "n rf"), cell(one.spot.hand ? "by hand" : ""));
         } else {
-          row.append(cell("–", "n"), cell("no spot"), cell(frontText, "n"), cell("–", "n"),
-            cell("–", "n"), cell(front === null ? "the front is not above the baseline" : ""));
+          row.append(html("td", { colspan: "2" }, "no spot"), cell(frontText, "n"),
+            cell("–", "n"), cell("–", "n"), cell(front === null ? "the front is not above the baseline" : ""));
         }
         body.append(row);
       });

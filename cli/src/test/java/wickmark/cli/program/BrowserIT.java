@@ -95,7 +95,9 @@ class BrowserIT {
     return MAPPER.readTree(file.toFile());
   }
 
-  /** The page's rows by lane and number: front, distance and Rf, without their uncertainties. */
+  /**
+   * The page's rows by lane and number: front, distance, Rf, and the expanded uncertainty of Rf.
+   */
   private static Map<String, List<Double>> rows() {
     Map<String, List<Double>> rows = new HashMap<>();
     String lane = "";
@@ -104,10 +106,14 @@ class BrowserIT {
       if (rest.size() == 7) {
         lane = rest.remove(0).replaceAll("(reference|unknown)$", "");
       }
-      if (!rest.get(0).equals("–")) {
+      if (!rest.get(0).equals("no spot")) {
         rows.put(
             lane + " " + rest.get(0),
-            List.of(number(rest.get(2)), number(rest.get(3)), number(rest.get(4))));
+            List.of(
+                number(rest.get(2)),
+                number(rest.get(3)),
+                number(rest.get(4)),
+                number(rest.get(4).substring(rest.get(4).indexOf('±') + 2))));
       }
     }
     return rows;
@@ -126,7 +132,8 @@ class BrowserIT {
             List.of(
                 lane.path("frontDistanceMm").asDouble(),
                 spot.path("distanceMm").asDouble(),
-                spot.path("rf").asDouble()));
+                spot.path("rf").asDouble(),
+                2 * spot.path("rfUncertainty").asDouble()));
       }
     }
     return rows;
@@ -200,6 +207,8 @@ class BrowserIT {
           assertThat(measured.get(spot).get(0)).as(spot).isCloseTo(figures.get(0), within(0.07));
           assertThat(measured.get(spot).get(1)).as(spot).isCloseTo(figures.get(1), within(0.07));
           assertThat(measured.get(spot).get(2)).as(spot).isCloseTo(figures.get(2), within(0.0009));
+          // Printed with one digit or two, and a pixel of the photo is not the same everywhere.
+          assertThat(measured.get(spot).get(3)).as(spot).isCloseTo(figures.get(3), within(0.0011));
         });
     assertThat(after.path("front").path("kind").asText()).isEqualTo("by-hand");
     assertThat(after.path("baseline")).isEqualTo(before.path("baseline"));

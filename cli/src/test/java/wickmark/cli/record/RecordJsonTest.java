@@ -197,4 +197,17 @@ class RecordJsonTest {
       assertThat(refusalOf("{\"format\":" + "[".repeat(100_000))).contains("damaged");
     }
   }
+
+  /**
+   * Fields may be added to a format; records written before them are read as if nothing was set.
+   */
+  @Test
+  void aRecordFromBeforeAFieldWasAddedIsRead() throws Exception {
+    RunRecord record = RecordJson.rounded(SampleStrip.record());
+    String before =
+        RecordJson.text(record).replaceAll("\\s*\"(byHand|originByHand)\" : false,", "");
+
+    assertThat(before).doesNotContain("yHand");
+    assertThat(RecordJson.read(before, "old")).isEqualTo(record);
+  }
 }

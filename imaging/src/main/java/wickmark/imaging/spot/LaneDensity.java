@@ -13,7 +13,7 @@ import wickmark.imaging.raster.Raster;
  *
  * @param start distance from the baseline of the first sample's middle, cells
  * @param step between samples, cells
- * @param density mean of the three channels, summed across, density · mm
+ * @param density summed across, the norm of the three channels over √3, density · mm
  */
 public record LaneDensity(double start, double step, List<Double> density) {
   private static final double STEP_MM = 0.5;
@@ -48,7 +48,7 @@ public record LaneDensity(double start, double step, List<Double> density) {
     double step = STEP_MM * mm;
     Raster[] density = dye.density();
     int n = (int) Math.max(1, (baseline.at(x) - front.at(x) + BEYOND_MM * mm) / step);
-    double[] sum = new double[n];
+    double[][] sum = new double[3][n];
     double[] rows = new double[n];
     double slope = baseline.slope();
     double square = Math.sqrt(1 + slope * slope);
@@ -63,14 +63,19 @@ public record LaneDensity(double start, double step, List<Double> density) {
       int from = (int) Math.max(0, Math.ceil(middle - half));
       int to = (int) Math.min(density[0].width(), middle + half);
       for (int column = from; column < to; column++) {
-        for (Raster channel : density) {
-          sum[k] += channel.at(column, row) / 3 / mm;
+        for (int c = 0; c < 3; c++) {
+          sum[c][k] += density[c].at(column, row) / mm;
         }
       }
     }
     List<Double> profile = new ArrayList<>();
     for (int k = 0; k < n; k++) {
-      profile.add(rows[k] == 0 ? 0 : sum[k] / rows[k]);
+      double norm = 0;
+      for (double[] channel : sum) {
+        double one = rows[k] == 0 ? 0 : Math.max(0, channel[k] / rows[k]);
+        norm += one * one;
+      }
+      profile.add(Math.sqrt(norm / 3));
     }
     return new LaneDensity(step / 2, step, profile);
   }
