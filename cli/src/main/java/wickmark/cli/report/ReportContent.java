@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import wickmark.cli.table.HandWords;
 import wickmark.cli.table.ResultText;
 import wickmark.core.record.RunRecord;
 
@@ -55,7 +56,7 @@ record ReportContent(
         record.photo().file(),
         ResultText.overview(record),
         centreNote(record),
-        HandWords.of(record),
+        HandWords.of(record).orElse(""),
         record.warnings().stream().map(RunRecord.Warning::message).toList(),
         photo,
         strip,

@@ -41,58 +41,109 @@ public final class HandSpot {
    * @param others centres of the other spots: a cell belongs to the spot whose centre is nearer
    */
   public SpotRegion at(SpotRegion.Centroid centre, List<SpotRegion.Centroid> others) {
-    double x = centre.x();
-    double y = centre.y();
-    int reach = (int) Math.ceil(REACH_MM * mm);
-    int left = (int) Math.floor(x) - reach;
-    int top = (int) Math.floor(y) - reach;
-    int side = 2 * reach + 1;
-    Raster own = new Raster(side, side);
-    int densest = -1;
-    for (int i = 0; i < side * side; i++) {
-      double cx = left + i % side + 0.5;
-      double cy = top + i / side + 0.5;
-      double distance = Math.hypot(cx - x, cy - y);
-      if (distance <= reach && isNearest(cx, cy, distance, others)) {
-        own.cells()[i] = strength(left + i % side, top + i / side);
-        if (distance < NEAR_MM * mm
-            && (densest < 0 || own.cells()[i] > own.cells()[Math.max(0, densest)])) {
-          densest = i;
-        }
-      }
-    }
-    double peak = densest < 0 ? 0 : own.cells()[densest];
-    if (peak < SpotMeasurer.VISIBLE) {
-      SpotRegion.Box nothing = new SpotRegion.Box(x, x, y, y);
-      return new SpotRegion(
-          centre,
-          new double[] {x, y},
-          nothing,
-          0,
-          Math.max(0, absorbance(disc(x, y))),
-          colour(disc(x, y)),
-          flags(nothing, 0),
-          1,
-          List.of());
-    }
-    boolean[] visible =
-        VisibleExtent.around(own, densest, Math.max(SpotMeasurer.VISIBLE, 0.05 * peak));
-    double[] density = disc(left + densest % side + 0.5, top + densest / side + 0.5);
-    SpotRegion.Box box = box(visible, side, left, top, y);
+    Window window = new Window(centre, (int) Math.ceil(REACH_MM * mm));
+    int densest = window.fill(others);
+    double peak = densest < 0 ? 0 : window.own.cells()[densest];
+    return peak < SpotMeasurer.VISIBLE
+        ? unseen(centre)
+        : seen(centre, window, densest, Math.max(SpotMeasurer.VISIBLE, 0.05 * peak));
+  }
+
+  private SpotRegion unseen(SpotRegion.Centroid centre) {
+    double[] place = {centre.x(), centre.y()};
+    SpotRegion.Box nothing = new SpotRegion.Box(place[0], place[0], place[1], place[1]);
+    double[] density = disc(place[0], place[1]);
+    return new SpotRegion(
+        centre,
+        place,
+        nothing,
+        0,
+        Math.max(0, absorbance(density)),
+        colour(density),
+        flags(nothing, 0),
+        1,
+        List.of());
+  }
+
+  private SpotRegion seen(
+      SpotRegion.Centroid centre, Window window, int densest, double visibleFrom) {
+    boolean[] visible = VisibleExtent.around(window.own, densest, visibleFrom);
+    double peak = absorbance(disc(window.x(densest), window.y(densest)));
+    SpotRegion.Box box = window.box(visible, centre.y());
     int area = 0;
     for (boolean cell : visible) {
       area += cell ? 1 : 0;
     }
     return new SpotRegion(
         centre,
-        new double[] {x, y},
+        new double[] {centre.x(), centre.y()},
         box,
         area,
-        absorbance(density),
-        colour(core(own, visible, peak, left, top)),
-        flags(box, absorbance(density)),
+        peak,
+        colour(core(window, visible, window.own.cells()[densest])),
+        flags(box, peak),
         1,
-        VisibleExtent.outline(visible, side, side, left, top));
+        VisibleExtent.outline(visible, window.side, window.side, window.left, window.top));
+  }
+
+  /** The cells around a centre that are nearer to it than to any other. */
+  private final class Window {
+    private final SpotRegion.Centroid centre;
+    private final int reach;
+    private final int left;
+    private final int top;
+    private final int side;
+    private final Raster own;
+
+    Window(SpotRegion.Centroid centre, int reach) {
+      this.centre = centre;
+      this.reach = reach;
+      this.left = (int) Math.floor(centre.x()) - reach;
+      this.top = (int) Math.floor(centre.y()) - reach;
+      this.side = 2 * reach + 1;
+      this.own = new Raster(side, side);
+    }
+
+    double x(int cell) {
+      return left + cell % side + 0.5;
+    }
+
+    double y(int cell) {
+      return top + cell / side + 0.5;
+    }
+
+    /** Takes the dye in; returns the densest cell near the centre, below 0 where there is none. */
+    int fill(List<SpotRegion.Centroid> others) {
+      int densest = -1;
+      for (int i = 0; i < side * side; i++) {
+        double distance = Math.hypot(x(i) - centre.x(), y(i) - centre.y());
+        if (distance <= reach && isNearest(x(i), y(i), distance, others)) {
+          own.cells()[i] = strength(left + i % side, top + i / side);
+          boolean near = distance < NEAR_MM * mm;
+          if (near && (densest < 0 || own.cells()[i] > own.cells()[densest])) {
+            densest = i;
+          }
+        }
+      }
+      return densest;
+    }
+
+    /** The visible extent, and the centre's row with it. */
+    SpotRegion.Box box(boolean[] in, double row) {
+      double x0 = Double.POSITIVE_INFINITY;
+      double x1 = Double.NEGATIVE_INFINITY;
+      double y0 = row;
+      double y1 = row;
+      for (int i = 0; i < in.length; i++) {
+        if (in[i]) {
+          x0 = Math.min(x0, x(i) - 0.5);
+          x1 = Math.max(x1, x(i) + 0.5);
+          y0 = Math.min(y0, y(i) - 0.5);
+          y1 = Math.max(y1, y(i) + 0.5);
+        }
+      }
+      return new SpotRegion.Box(x0, x1, y0, y1);
+    }
   }
 
   private static boolean isNearest(
@@ -132,14 +183,14 @@ public final class HandSpot {
   }
 
   /** Mean density of the three channels where the spot has half its greatest density and more. */
-  private double[] core(Raster own, boolean[] visible, double peak, int left, int top) {
+  private double[] core(Window window, boolean[] visible, double peak) {
     double[] mean = new double[3];
     int count = 0;
     for (int i = 0; i < visible.length; i++) {
-      if (visible[i] && own.cells()[i] > 0.5 * peak) {
+      if (visible[i] && window.own.cells()[i] > 0.5 * peak) {
         count++;
         for (int c = 0; c < 3; c++) {
-          mean[c] += dye.density()[c].at(left + i % own.width(), top + i / own.width());
+          mean[c] += dye.density()[c].at((int) window.x(i), (int) window.y(i));
         }
       }
     }
@@ -159,24 +210,6 @@ public final class HandSpot {
       light[c] = StrictMath.pow(10, -Math.max(0, density[c]));
     }
     return LabColour.of(new LinearRgb(light[0], light[1], light[2]));
-  }
-
-  /** The visible extent, and the centre's row with it. */
-  private static SpotRegion.Box box(boolean[] in, int side, int left, int top, double y) {
-    int x0 = side;
-    int x1 = -1;
-    int y0 = side;
-    int y1 = -1;
-    for (int i = 0; i < in.length; i++) {
-      if (in[i]) {
-        x0 = Math.min(x0, i % side);
-        x1 = Math.max(x1, i % side);
-        y0 = Math.min(y0, i / side);
-        y1 = Math.max(y1, i / side);
-      }
-    }
-    return new SpotRegion.Box(
-        left + x0, left + x1 + 1.0, Math.min(y, top + y0), Math.max(y, top + y1 + 1.0));
   }
 
   private Set<SpotFlag> flags(SpotRegion.Box box, double peakAbsorbance) {

@@ -1,18 +1,19 @@
-package wickmark.cli.report;
+package wickmark.cli.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import wickmark.core.record.RunRecord;
 
 /** Says which places of a record a person set. */
-final class HandWords {
+public final class HandWords {
   private static final String BY_HAND = "by-hand";
 
   private HandWords() {}
 
-  /** Returns a sentence, or nothing where everything was found. */
-  static String of(RunRecord record) {
+  /** Returns a sentence; none where everything was found. */
+  public static Optional<String> of(RunRecord record) {
     List<String> set = new ArrayList<>();
     if (record.strip().byHand()) {
       set.add("the strip’s corners");
@@ -42,6 +43,8 @@ final class HandWords {
     if (!spots.isEmpty()) {
       set.add("the centre of " + spots);
     }
-    return set.isEmpty() ? "" : "Set by hand: " + String.join("; ", set) + ".";
+    return set.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Set by hand: " + String.join("; ", set) + ".");
   }
 }
