@@ -3,6 +3,7 @@ package wickmark.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,8 +19,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import wickmark.cli.corrections.Corrections;
+import wickmark.cli.corrections.CorrectionsFile;
+import wickmark.cli.corrections.UnreadableCorrectionsException;
 import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.StripMeasuring;
+import wickmark.cli.overview.OverviewPage;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
 import wickmark.cli.table.ResultTable;
@@ -75,11 +80,24 @@ final class MeasureCommand implements Callable<Integer> {
   @Mixin private PlaceOptions places = new PlaceOptions();
   @Mixin private EvaluationOptions evaluation = new EvaluationOptions();
 
+  @Option(
+      names = "--corrections",
+      paramLabel = "FILE",
+      description =
+          "Apply what was corrected by hand in a report and saved there. What was said then is"
+              + " kept, the rest is measured.")
+  private @Nullable Path corrections;
+
   @Option(names = "--json", description = "Print the records as JSON in place of the table.")
   private boolean json;
 
   @Option(names = "--print-schema", description = "Print the JSON Schema of record.json and end.")
   private boolean printSchema;
+
+  @Option(
+      names = "--print-corrections-schema",
+      description = "Print the JSON Schema of corrections and end.")
+  private boolean printCorrectionsSchema;
 
   MeasureCommand(StripMeasuring measuring) {
     this.measuring = measuring;
@@ -87,13 +105,14 @@ final class MeasureCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (printSchema) {
-      out().print(RecordSchema.text());
+    if (printSchema || printCorrectionsSchema) {
+      out().print(printSchema ? RecordSchema.text() : CorrectionsFile.schema());
       out().flush();
       return ExitCode.DONE;
     }
     List<Path> pictures;
     MeasuringRequest said;
+    Optional<Corrections> corrected = Optional.empty();
     try {
       said =
           evaluation.of(
@@ -106,10 +125,33 @@ final class MeasureCommand implements Callable<Integer> {
                   places.lines(lanes.origins())));
       pictures = PictureList.of(named);
       check(pictures);
+      if (corrections != null) {
+        checkCorrections(pictures, said);
+        corrected = Optional.of(CorrectionsFile.read(corrections));
+        said = corrected.get().request();
+      }
+    } catch (UnreadableCorrectionsException e) {
+      err().println(TextTable.printable(String.valueOf(e.getMessage())));
+      err().flush();
+      return ExitCode.UNREADABLE;
     } catch (IllegalArgumentException e) {
       throw new ParameterException(commandSpec().commandLine(), String.valueOf(e.getMessage()), e);
     }
-    return measureAll(pictures, said);
+    return measureAll(pictures, said, corrected);
+  }
+
+  /**
+   * The corrections hold all that was said before; a second word on it would have to be guessed.
+   */
+  private static void checkCorrections(List<Path> pictures, MeasuringRequest said) {
+    if (pictures.size() > 1) {
+      throw new IllegalArgumentException("--corrections are for one picture at a time");
+    }
+    if (!said.equals(MeasuringRequest.of(ReadingRequest.nothing()))) {
+      throw new IllegalArgumentException(
+          "--corrections hold all that was said of the strip before; with them, say nothing more"
+              + " of lanes, scale, places or evaluation on the command line");
+    }
   }
 
   private void check(List<Path> pictures) {
@@ -125,8 +167,11 @@ final class MeasureCommand implements Callable<Integer> {
     PictureList.checkFolders(pictures);
   }
 
-  private int measureAll(List<Path> pictures, MeasuringRequest said) {
-    PictureRun run = new PictureRun(measuring, out, replace, said, Optional.ofNullable(title));
+  private int measureAll(
+      List<Path> pictures, MeasuringRequest said, Optional<Corrections> corrected) {
+    Optional<String> heading =
+        Optional.ofNullable(title).or(() -> corrected.flatMap(Corrections::title));
+    PictureRun run = new PictureRun(measuring, out, replace, said, heading, corrected);
     List<PictureResult> results = new ArrayList<>();
     int exitCode = ExitCode.DONE;
     Interruption interruption = Interruption.watch(err());
@@ -139,6 +184,7 @@ final class MeasureCommand implements Callable<Integer> {
       }
       print(result);
     }
+    writeOverview(results);
     interruption.over();
     if (json) {
       out().print(RecordJson.text(asJson(results)));
@@ -148,6 +194,30 @@ final class MeasureCommand implements Callable<Integer> {
     out().flush();
     err().flush();
     return exitCode;
+  }
+
+  /** What is measured stays measured, whatever becomes of the page over it. */
+  private void writeOverview(List<PictureResult> results) {
+    List<OverviewPage.Failure> failures =
+        results.stream()
+            .filter(result -> !result.messages().isEmpty() && result.exitCode() != ExitCode.DONE)
+            .map(
+                result ->
+                    new OverviewPage.Failure(
+                        result.picture(),
+                        String.join(" ", result.messages()).replace(result.picture() + ": ", "")))
+            .toList();
+    try {
+      if (!OverviewPage.write(out, failures)) {
+        err()
+            .println(
+                "There is a page "
+                    + TextTable.printable(out.resolve(OverviewPage.FILE).toString())
+                    + " that is no overview of records; it was left alone.");
+      }
+    } catch (IOException e) {
+      err().println("The overview of the records could not be written.");
+    }
   }
 
   private static String summary(PictureResult result) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import wickmark.cli.corrections.Corrections;
 import wickmark.cli.measuring.MeasuredStrip;
 import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.RequestSettings;
@@ -28,6 +29,7 @@ import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.SpotsCsv;
 import wickmark.cli.report.PictureFiles;
 import wickmark.cli.report.ReportPage;
+import wickmark.cli.report.StripNumber;
 import wickmark.cli.table.TextTable;
 import wickmark.core.record.RunRecord;
 
@@ -38,18 +40,21 @@ final class PictureRun {
   private final boolean replace;
   private final MeasuringRequest said;
   private final Optional<String> title;
+  private final Optional<Corrections> corrections;
 
   PictureRun(
       StripMeasuring measuring,
       Path out,
       boolean replace,
       MeasuringRequest said,
-      Optional<String> title) {
+      Optional<String> title,
+      Optional<Corrections> corrections) {
     this.measuring = measuring;
     this.out = out;
     this.replace = replace;
     this.said = said;
     this.title = title;
+    this.corrections = corrections;
   }
 
   PictureResult of(Path picture) {
@@ -57,6 +62,9 @@ final class PictureRun {
     String shown = TextTable.printable(name);
     try {
       PhotoFile file = PhotoFile.read(picture);
+      if (corrections.isPresent() && !corrections.get().photo().sha256().equals(file.sha256())) {
+        return PictureResult.failed(name, ExitCode.BAD_USAGE, shown + ": " + otherPicture());
+      }
       Optional<RunRecord> done = recordAlready(file);
       if (done.isPresent()) {
         String message = shown + ": measured already with these settings; nothing was changed.";
@@ -81,12 +89,21 @@ final class PictureRun {
     }
   }
 
+  private String otherPicture() {
+    return "the corrections are for another picture, which was called "
+        + TextTable.printable(corrections.orElseThrow().photo().file())
+        + "; measure that one.";
+  }
+
   static String nameOf(Path picture) {
     @Nullable Path last = picture.getFileName();
     return last == null ? picture.toString() : last.toString();
   }
 
   private PictureResult write(PhotoFile file, List<MeasuredStrip> outcomes) throws IOException {
+    if (corrections.isPresent()) {
+      return writeCorrected(file, outcomes, corrections.get());
+    }
     List<RunRecord> records = new ArrayList<>();
     List<String> messages = new ArrayList<>();
     int exitCode = ExitCode.DONE;
@@ -95,7 +112,12 @@ final class PictureRun {
       String folder = several ? FolderName.of(file.name(), i + 1) : FolderName.of(file.name());
       if (outcomes.get(i) instanceof MeasuredStrip.Done measured) {
         RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
-        writeUnlessTheSame(new RecordFolder(out, folder), record, file, measured.straightened());
+        writeUnlessTheSame(
+            new RecordFolder(out, folder),
+            record,
+            file,
+            measured.straightened(),
+            new StripNumber(i + 1, outcomes.size()));
         records.add(record);
       } else if (outcomes.get(i) instanceof MeasuredStrip.Refused refused) {
         String which = several ? ", strip " + (i + 1) + " from the left" : "";
@@ -106,26 +128,71 @@ final class PictureRun {
     return new PictureResult(file.name(), exitCode, records, messages);
   }
 
+  /** Writes the one strip that was corrected; the others of the picture stay as they are. */
+  private PictureResult writeCorrected(
+      PhotoFile file, List<MeasuredStrip> outcomes, Corrections corrected) throws IOException {
+    for (MeasuredStrip outcome : outcomes) {
+      if (outcome instanceof MeasuredStrip.Done measured
+          && corrected.isMeant(measured.record().strip())) {
+        RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
+        writeUnlessTheSame(
+            folder(file),
+            record,
+            file,
+            measured.straightened(),
+            new StripNumber(corrected.strip().number(), corrected.strip().of()));
+        return new PictureResult(file.name(), ExitCode.DONE, List.of(record), List.of());
+      }
+    }
+    String reason =
+        outcomes.stream()
+            .filter(MeasuredStrip.Refused.class::isInstance)
+            .map(refused -> ((MeasuredStrip.Refused) refused).message())
+            .findFirst()
+            .orElse("the strip that was corrected was not found again; drag its corners too.");
+    return PictureResult.failed(
+        file.name(),
+        ExitCode.NOT_MEASURABLE,
+        TextTable.printable(file.name()) + ", as corrected: " + reason);
+  }
+
+  /** The folder of a picture's only strip, or of the one that was corrected. */
+  private RecordFolder folder(PhotoFile file) {
+    return new RecordFolder(
+        out,
+        corrections
+            .map(Corrections::strip)
+            .filter(strip -> strip.of() > 1)
+            .map(strip -> FolderName.of(file.name(), strip.number()))
+            .orElseGet(() -> FolderName.of(file.name())));
+  }
+
   private void writeUnlessTheSame(
-      RecordFolder folder, RunRecord record, PhotoFile file, StraightPicture straightened)
+      RecordFolder folder,
+      RunRecord record,
+      PhotoFile file,
+      StraightPicture straightened,
+      StripNumber number)
       throws IOException {
     boolean same =
         !replace
             && folder.isComplete()
             && PriorRecord.in(folder).filter(record::equals).isPresent();
     if (!same) {
-      folder.write(files(record, file, straightened), replace);
+      folder.write(files(record, file, straightened, number), replace);
     }
   }
 
   private static Map<String, byte[]> files(
-      RunRecord record, PhotoFile file, StraightPicture straightened) {
+      RunRecord record, PhotoFile file, StraightPicture straightened, StripNumber number) {
     byte[] png = PictureFiles.png(straightened.picture());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(RecordFolder.RECORD, utf8(RecordJson.text(record)));
     files.put(RecordFolder.TABLE, utf8(SpotsCsv.text(record)));
     files.put(RecordFolder.STRAIGHTENED, png);
-    files.put(RecordFolder.REPORT, utf8(ReportPage.html(record, file.photo(), straightened, png)));
+    files.put(
+        RecordFolder.REPORT,
+        utf8(ReportPage.html(record, file.photo(), straightened, png, number)));
     return files;
   }
 
@@ -139,7 +206,7 @@ final class PictureRun {
    * @throws RecordExistsException if there is one that would not, and it is not to be replaced
    */
   private Optional<RunRecord> recordAlready(PhotoFile file) throws RecordExistsException {
-    RecordFolder folder = new RecordFolder(out, FolderName.of(file.name()));
+    RecordFolder folder = folder(file);
     if (replace || !folder.holdsRecord()) {
       return Optional.empty();
     }

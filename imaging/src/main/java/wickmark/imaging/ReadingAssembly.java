@@ -13,6 +13,7 @@ import wickmark.imaging.measure.ViewUncertainty;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.pose.PhotoToStrip;
 import wickmark.imaging.scale.PixelScale;
+import wickmark.imaging.spot.LaneDensity;
 import wickmark.imaging.spot.SpotRegion;
 import wickmark.imaging.straight.StraightStrip;
 import wickmark.imaging.straight.StripFrame;
@@ -28,7 +29,11 @@ final class ReadingAssembly {
   record Straight(StripFrame frame, StraightStrip strip, FittedLine baseline, FittedLine front) {}
 
   /** The lanes from the left, each with its name and its spots. */
-  record Lanes(List<LaneTrack> tracks, List<String> names, List<List<SpotRegion>> spots) {}
+  record Lanes(
+      List<LaneTrack> tracks,
+      List<String> names,
+      List<List<SpotRegion>> spots,
+      List<LaneDensity> densities) {}
 
   ReadingAssembly(StripChoice.Candidate chosen, Straight straight, Lanes lanes, double cellsPerMm) {
     this.chosen = chosen;
@@ -43,7 +48,10 @@ final class ReadingAssembly {
    * @param unknowns names of the lanes to explain
    */
   StripReading reading(
-      Set<String> unknowns, StripReading.Confidence confidence, List<Doubt> doubts) {
+      Set<String> unknowns,
+      StripReading.Said said,
+      StripReading.Confidence confidence,
+      List<Doubt> doubts) {
     PlaneScale plane = chosen.plane();
     boolean scaled = plane.millimetresPerUnit().isPresent();
     double unitsPerCell = scaled ? 1 / cellsPerMm : 1.0 / straight.frame.height();
@@ -73,10 +81,13 @@ final class ReadingAssembly {
     return new StripReading(
         evidence,
         measured.pictures(),
-        placed(unitsPerCell, confidence),
+        placed(unitsPerCell, said, confidence),
         scale,
         new StripReading.Straightened(
-            straight.strip.toPhoto(), fromPhoto(straight.frame), cellsPerMm),
+            straight.strip.toPhoto(),
+            fromPhoto(straight.frame),
+            cellsPerMm,
+            LayoutAssembly.of(straight, lanes, unitsPerCell, cellsPerMm)),
         doubts);
   }
 
@@ -120,7 +131,8 @@ final class ReadingAssembly {
     return (across + along) / 2;
   }
 
-  private StripReading.Placed placed(double unitsPerCell, StripReading.Confidence confidence) {
+  private StripReading.Placed placed(
+      double unitsPerCell, StripReading.Said said, StripReading.Confidence confidence) {
     Straight s = straight;
     List<PhotoPoint> frontPath = new ArrayList<>();
     List<PhotoPoint> photo = new ArrayList<>();
@@ -148,6 +160,7 @@ final class ReadingAssembly {
         List.of(s.frame.toPhoto(0, s.baseline.at(0)), s.frame.toPhoto(w, s.baseline.at(w))),
         frontPath,
         s.front.kind(),
+        said,
         confidence);
   }
 }

@@ -17,6 +17,7 @@ import wickmark.imaging.photo.PhotoPoint;
  * @param scale the scale, if said
  * @param strip what is said of the strip's place
  * @param lines what is said of baseline, front and origins
+ * @param spots what is said of single spots
  */
 public record ReadingRequest(
     List<String> laneNames,
@@ -24,11 +25,29 @@ public record ReadingRequest(
     OptionalInt laneCount,
     Optional<SaidScale> scale,
     SaidStrip strip,
-    SaidLines lines) {
+    SaidLines lines,
+    List<SaidSpot> spots) {
 
   public ReadingRequest {
     laneNames = List.copyOf(laneNames);
     unknowns = Set.copyOf(unknowns);
+    spots = List.copyOf(spots);
+  }
+
+  /** Nothing said of single spots. */
+  public ReadingRequest(
+      List<String> laneNames,
+      Set<String> unknowns,
+      OptionalInt laneCount,
+      Optional<SaidScale> scale,
+      SaidStrip strip,
+      SaidLines lines) {
+    this(laneNames, unknowns, laneCount, scale, strip, lines, List.of());
+  }
+
+  /** The same with something said of single spots. */
+  public ReadingRequest withSpots(List<SaidSpot> said) {
+    return new ReadingRequest(laneNames, unknowns, laneCount, scale, strip, lines, said);
   }
 
   /** Nothing said. */
@@ -107,6 +126,21 @@ public record ReadingRequest(
     static SaidStrip nothing() {
       return new SaidStrip(List.of(), Optional.empty(), List.of());
     }
+  }
+
+  /** What is said of one spot. */
+  public sealed interface SaidSpot {
+    /** Where it is, or where the one was found that is meant. */
+    PhotoPoint place();
+
+    /** A spot that was not found: its centre, and the lane it belongs to. */
+    record Added(String lane, PhotoPoint place) implements SaidSpot {}
+
+    /** A spot that was found at one place has its centre at another. */
+    record Moved(String lane, PhotoPoint found, PhotoPoint place) implements SaidSpot {}
+
+    /** What was found at a place is no spot. */
+    record Removed(PhotoPoint place) implements SaidSpot {}
   }
 
   /** The lines, and lanes' places on the baseline by name. */

@@ -15,6 +15,9 @@ final class SaidPlaces {
   /** A place on a line is set within a part of the line's width, mm (common practice). */
   private static final double PLACE_MM = 0.2;
 
+  /** The middle of a spot is set by eye within this, mm (common practice). */
+  private static final double SPOT_MM = 0.3;
+
   /** And within a pixel of the photo. */
   private static final double PLACE_PX = 1;
 
@@ -51,10 +54,29 @@ final class SaidPlaces {
   static FittedLine line(ReadingRequest.Segment segment, StripFrame frame, double cellsPerMm) {
     double[] from = frame.fromPhoto(segment.from());
     double[] to = frame.fromPhoto(segment.to());
-    PhotoPoint a = frame.toPhoto(from[0], from[1]);
-    PhotoPoint b = frame.toPhoto(from[0], from[1] + 1);
+    return FittedLine.byHand(
+        from, to, uncertainty(PLACE_MM, frame, from, cellsPerMm), frame.width());
+  }
+
+  /**
+   * Standard uncertainty, along the strip, of a line's place set by hand.
+   *
+   * @param at {column, row}; all in cells
+   */
+  static double lineUncertainty(StripFrame frame, double[] at, double cellsPerMm) {
+    return uncertainty(PLACE_MM, frame, at, cellsPerMm);
+  }
+
+  /** The same of a spot's centre. */
+  static double spotUncertainty(StripFrame frame, double[] at, double cellsPerMm) {
+    return uncertainty(SPOT_MM, frame, at, cellsPerMm);
+  }
+
+  private static double uncertainty(double mm, StripFrame frame, double[] at, double cellsPerMm) {
+    PhotoPoint a = frame.toPhoto(at[0], at[1]);
+    PhotoPoint b = frame.toPhoto(at[0], at[1] + 1);
     double pixel = PLACE_PX / Math.hypot(b.x() - a.x(), b.y() - a.y());
-    return FittedLine.byHand(from, to, Math.hypot(pixel, PLACE_MM * cellsPerMm), frame.width());
+    return Math.hypot(pixel, mm * cellsPerMm);
   }
 
   private static SaidLayout.TwoPlaces places(ReadingRequest.Segment segment, StripFrame frame) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import wickmark.core.chromatogram.SpotFlag;
 import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.spot.SpotRegion;
@@ -42,6 +43,7 @@ final class SpotDoubts {
 
   List<Doubt> of(ReadingAssembly.Lanes lanes, Optional<LeftoverDye.Stain> leftover) {
     List<String> unsure = new ArrayList<>();
+    List<String> unseen = new ArrayList<>();
     List<String> low = new ArrayList<>();
     List<String> large = new ArrayList<>();
     for (int k = 0; k < lanes.spots().size(); k++) {
@@ -50,7 +52,11 @@ final class SpotDoubts {
         String name = lanes.names().get(k) + " spot " + (i + 1);
         double part = part(spot.centroid().x(), spot.centroid().y());
         double lengthMm = (spot.box().bottom() - spot.box().top()) / cellsPerMm;
-        if (spot.confidence() < SPOT || isGrey(spot)) {
+        if (spot.flags().contains(SpotFlag.BY_HAND)) {
+          if (spot.area() == 0) {
+            unseen.add(name);
+          }
+        } else if (spot.confidence() < SPOT || isGrey(spot)) {
           unsure.add(named(name, "absorbance %.2f", spot.peakAbsorbance()));
         }
         if (part < NEAR_ORIGIN) {
@@ -68,6 +74,12 @@ final class SpotDoubts {
         "Perhaps no spots but a shadow, pencil or dirt: ",
         unsure,
         "Look whether there is dye; leave out what is none with --ignore.");
+    add(
+        doubts,
+        "spots-by-hand-unseen",
+        "Set by hand where no dye is seen: ",
+        unseen,
+        "Their colour is the paper's; look whether they are in the right place.");
     add(
         doubts,
         "spots-near-origin",

@@ -1,6 +1,7 @@
 package wickmark.imaging;
 
 import java.util.List;
+import java.util.Set;
 import wickmark.core.chromatogram.StripEvidence;
 import wickmark.core.record.LanePicture;
 import wickmark.imaging.finding.Doubt;
@@ -48,12 +49,24 @@ public record StripReading(
       List<PhotoPoint> baseline,
       List<PhotoPoint> front,
       LineKind frontKind,
+      Said said,
       Confidence confidence) {
     public Placed {
       corners = List.copyOf(corners);
       pictureToStrip = List.copyOf(pictureToStrip);
       baseline = List.copyOf(baseline);
       front = List.copyOf(front);
+    }
+  }
+
+  /**
+   * Which places are as the person said.
+   *
+   * @param origins names of the lanes whose origin was said
+   */
+  public record Said(boolean corners, boolean baseline, boolean front, Set<String> origins) {
+    public Said {
+      origins = Set.copyOf(origins);
     }
   }
 
@@ -79,8 +92,10 @@ public record StripReading(
    * @param picture its pixels
    * @param fromPhoto homography, row by row, from photo pixels to this picture's
    * @param pixelsPerMm or per nominal millimetre where there is no scale
+   * @param layout where everything lies on it
    */
-  public record Straightened(Photo picture, List<Double> fromPhoto, double pixelsPerMm) {
+  public record Straightened(
+      Photo picture, List<Double> fromPhoto, double pixelsPerMm, StraightLayout layout) {
     public Straightened {
       fromPhoto = List.copyOf(fromPhoto);
     }

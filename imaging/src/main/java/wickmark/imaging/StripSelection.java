@@ -122,11 +122,18 @@ final class StripSelection {
     if (isBeside(strips, request.lines().front())) {
       return Optional.of("--front");
     }
+    if (request.spots().stream().anyMatch(spot -> isBeside(strips, spot.place()))) {
+      return Optional.of("the corrections of a spot");
+    }
     return request.lines().origins().entrySet().stream()
-        .filter(o -> strips.stream().noneMatch(c -> c.shape().contains(o.getValue())))
+        .filter(o -> isBeside(strips, o.getValue()))
         .map(o -> "--origin " + o.getKey())
         .sorted()
         .findFirst();
+  }
+
+  private static boolean isBeside(List<StripChoice.Candidate> strips, PhotoPoint place) {
+    return strips.stream().noneMatch(c -> c.shape().contains(place));
   }
 
   private static boolean isBeside(

@@ -11,9 +11,12 @@ import wickmark.imaging.lane.LaneTrack;
 import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.line.Layout;
+import wickmark.imaging.line.LineKind;
 import wickmark.imaging.line.LineRefiner;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.photo.Photo;
+import wickmark.imaging.spot.HandSpot;
+import wickmark.imaging.spot.LaneDensity;
 import wickmark.imaging.spot.SpotFinder;
 import wickmark.imaging.spot.SpotRegion;
 import wickmark.imaging.straight.StraightStrip;
@@ -82,16 +85,26 @@ final class StripStages {
     if (!LanePlaces.inOrder(lanes)) {
       return StripRefusals.lanesOutOfOrder();
     }
-    List<List<SpotRegion>> spots = SpotFinder.find(map, baseline, front, dye, zone, lanes);
+    SpotPlaces said = new SpotPlaces(request, chosen.shape(), frame, CELLS_PER_MM);
+    List<String> names = places.names(lanes.size());
+    List<List<SpotRegion>> spots =
+        said.in(
+            SpotFinder.find(map, baseline, front, dye, zone, lanes),
+            names,
+            new HandSpot(dye, front, CELLS_PER_MM));
     if (spots.stream().allMatch(List::isEmpty)) {
       return StripRefusals.noSpots();
     }
     ReadingAssembly.Lanes found =
-        new ReadingAssembly.Lanes(lanes, places.names(lanes.size()), spots);
-    List<Doubt> doubts = new ArrayList<>(BaselineDoubts.of(baseline, zone));
+        new ReadingAssembly.Lanes(
+            lanes, names, spots, LaneDensity.of(dye, baseline, front, lanes, CELLS_PER_MM));
+    List<List<SpotRegion>> explained = new ArrayList<>(spots);
+    explained.add(said.takenOut());
+    List<Doubt> doubts = new ArrayList<>(said.doubts());
+    doubts.addAll(BaselineDoubts.of(baseline, zone));
     doubts.addAll(
         new SpotDoubts(baseline, front, CELLS_PER_MM)
-            .of(found, LeftoverDye.find(dye, baseline, front, zone, spots, CELLS_PER_MM)));
+            .of(found, LeftoverDye.find(dye, baseline, front, zone, explained, CELLS_PER_MM)));
     return reading(
         new ReadingAssembly.Straight(frame, strip, baseline, front), found, places, doubts);
   }
@@ -101,6 +114,14 @@ final class StripStages {
     return SaidPlaces.on(chosen.shape(), said)
         .map(segment -> SaidPlaces.line(segment, frame, CELLS_PER_MM))
         .orElseGet(() -> LineRefiner.refine(map, found.in(plane, frame)));
+  }
+
+  private StripReading.Said said(ReadingAssembly.Straight straight, LanePlaces places) {
+    return new StripReading.Said(
+        !request.strip().corners().isEmpty(),
+        straight.baseline().kind() == LineKind.BY_HAND,
+        straight.front().kind() == LineKind.BY_HAND,
+        places.columns().keySet());
   }
 
   private StripOutcome reading(
@@ -118,6 +139,6 @@ final class StripStages {
     doubts.addAll(ofSpots);
     return new StripOutcome.Read(
         new ReadingAssembly(chosen, straight, lanes, CELLS_PER_MM)
-            .reading(request.unknowns(), confidence, doubts));
+            .reading(request.unknowns(), said(straight, places), confidence, doubts));
   }
 }

@@ -19,6 +19,7 @@ final class RequestBuilder {
   private List<ReadingRequest.Area> ignored = List.of();
   private ReadingRequest.@Nullable Segment baseline;
   private ReadingRequest.@Nullable Segment front;
+  private List<ReadingRequest.SaidSpot> spots = List.of();
   private final Map<String, PhotoPoint> origins = new LinkedHashMap<>();
 
   RequestBuilder lanes(String... value) {
@@ -66,14 +67,20 @@ final class RequestBuilder {
     return this;
   }
 
+  RequestBuilder spots(ReadingRequest.SaidSpot... value) {
+    spots = List.of(value);
+    return this;
+  }
+
   ReadingRequest build() {
     return new ReadingRequest(
-        names,
-        Set.of(),
-        count,
-        Optional.ofNullable(scale),
-        new ReadingRequest.SaidStrip(corners, Optional.ofNullable(bottom), ignored),
-        new ReadingRequest.SaidLines(
-            Optional.ofNullable(baseline), Optional.ofNullable(front), origins));
+            names,
+            Set.of(),
+            count,
+            Optional.ofNullable(scale),
+            new ReadingRequest.SaidStrip(corners, Optional.ofNullable(bottom), ignored),
+            new ReadingRequest.SaidLines(
+                Optional.ofNullable(baseline), Optional.ofNullable(front), origins))
+        .withSpots(spots);
   }
 }

@@ -41,19 +41,31 @@ public final class PictureMeasuring implements StripMeasuring {
             Map.of(),
             scale(reading),
             new RunRecord.Strip(
-                points(placed.corners()), placed.pictureToStrip(), placed.confidence().strip()),
-            new RunRecord.Baseline(points(placed.baseline()), placed.confidence().baseline()),
+                points(placed.corners()),
+                placed.pictureToStrip(),
+                placed.said().corners(),
+                placed.confidence().strip()),
+            new RunRecord.Baseline(
+                points(placed.baseline()),
+                placed.said().baseline(),
+                placed.confidence().baseline()),
             new RunRecord.Front(
                 List.of(front.get(0), front.get(front.size() - 1)),
                 placed.frontKind().word(),
                 front,
                 placed.confidence().front()),
-            ChromatogramRecord.lanes(strip, reading.pictures()),
+            ChromatogramRecord.lanes(strip, reading.pictures(), placed.said().origins()),
             ChromatogramRecord.unknowns(Identification.of(strip, said.matching())),
             warnings);
     StripReading.Straightened upright = reading.straightened();
     return new MeasuredStrip.Done(
-        record, new StraightPicture(upright.picture(), upright.fromPhoto(), upright.pixelsPerMm()));
+        record,
+        new StraightPicture(
+            upright.picture(),
+            upright.fromPhoto(),
+            upright.pixelsPerMm(),
+            upright.layout(),
+            reading.evidence()));
   }
 
   private static RunRecord.Scale scale(StripReading reading) {

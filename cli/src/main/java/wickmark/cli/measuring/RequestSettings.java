@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import wickmark.imaging.ReadingRequest;
 import wickmark.imaging.ReadingRequest.Area;
 import wickmark.imaging.ReadingRequest.SaidLines;
 import wickmark.imaging.ReadingRequest.SaidScale;
+import wickmark.imaging.ReadingRequest.SaidSpot;
 import wickmark.imaging.ReadingRequest.SaidStrip;
 import wickmark.imaging.ReadingRequest.Segment;
 import wickmark.imaging.photo.PhotoPoint;
@@ -25,7 +27,37 @@ import wickmark.imaging.photo.PhotoPoint;
  * measured and compared is always there, for it always has a say.
  */
 public final class RequestSettings {
+  private static final String ADD = "add";
+  private static final String MOVE = "move";
+  private static final String REMOVE = "remove";
+
+  private static final Set<String> NAMES =
+      Set.of(
+          "lanes",
+          "unknown",
+          "laneCount",
+          "origin",
+          "bottom",
+          "corners",
+          "baseline",
+          "front",
+          "ignore",
+          "spots",
+          "dpi",
+          "stripWidth",
+          "stripHeight",
+          "span",
+          "spanMillimetres",
+          "spotCentre",
+          "toleranceRf",
+          "toleranceColour");
+
   private RequestSettings() {}
+
+  /** Returns the names that settings can have. */
+  public static Set<String> names() {
+    return NAMES;
+  }
 
   /** Returns the settings in a fixed order. */
   public static Map<String, Object> of(MeasuringRequest request) {
@@ -56,8 +88,52 @@ public final class RequestSettings {
         settings,
         "ignore",
         said.strip().ignored().stream().map(a -> numbers(a.from(), a.to())).toList());
+    putList(settings, "spots", said.spots().stream().map(RequestSettings::spot).toList());
     said.scale().ifPresent(scale -> putScale(settings, scale));
     return settings;
+  }
+
+  /** What is said of a spot, as a list: the word, the lane, then the places. */
+  private static List<Object> spot(SaidSpot spot) {
+    if (spot instanceof SaidSpot.Added added) {
+      return List.of(ADD, added.lane(), added.place().x(), added.place().y());
+    }
+    if (spot instanceof SaidSpot.Moved moved) {
+      return List.of(
+          MOVE,
+          moved.lane(),
+          moved.found().x(),
+          moved.found().y(),
+          moved.place().x(),
+          moved.place().y());
+    }
+    return List.of(REMOVE, spot.place().x(), spot.place().y());
+  }
+
+  private static SaidSpot asSpot(Object value) {
+    List<?> parts = Settings.asList("spots", value, -1);
+    String word = parts.isEmpty() ? "" : String.valueOf(parts.get(0));
+    if (word.equals(ADD) && parts.size() == 4) {
+      return new SaidSpot.Added(lane(parts), place(parts, 2));
+    }
+    if (word.equals(MOVE) && parts.size() == 6) {
+      return new SaidSpot.Moved(lane(parts), place(parts, 2), place(parts, 4));
+    }
+    if (word.equals(REMOVE) && parts.size() == 3) {
+      return new SaidSpot.Removed(place(parts, 1));
+    }
+    throw new IllegalArgumentException(
+        "the setting \"spots\" has an entry that is none of [\"add\", lane, x, y], [\"move\", lane,"
+            + " x, y, to x, to y] and [\"remove\", x, y]");
+  }
+
+  private static String lane(List<?> parts) {
+    return String.valueOf(parts.get(1));
+  }
+
+  private static PhotoPoint place(List<?> parts, int at) {
+    return new PhotoPoint(
+        Settings.asNumber("spots", parts.get(at)), Settings.asNumber("spots", parts.get(at + 1)));
   }
 
   private static void putScale(Map<String, Object> settings, SaidScale scale) {
@@ -117,7 +193,8 @@ public final class RequestSettings {
                 .map(value -> Settings.asSegment("ignore", value))
                 .map(segment -> new Area(segment.from(), segment.to()))
                 .toList()),
-        new SaidLines(s.segment("baseline"), s.segment("front"), origins(s)));
+        new SaidLines(s.segment("baseline"), s.segment("front"), origins(s)),
+        s.list("spots").stream().map(RequestSettings::asSpot).toList());
   }
 
   private static Map<String, PhotoPoint> origins(Settings s) {

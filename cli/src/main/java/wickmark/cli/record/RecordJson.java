@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import wickmark.core.record.RunRecord;
 
 /** Records as JSON text and back. The same record gives the same text, whatever the machine. */
@@ -95,12 +96,26 @@ public final class RecordJson {
                 + RunRecord.FORMAT
                 + "\".");
       }
+      addLaterFields(tree);
       return MAPPER.treeToValue(tree, RunRecord.class);
     } catch (UnrecognizedPropertyException e) {
       throw new UnreadableRecordException(
           shown, "it has a field \"" + e.getPropertyName() + "\" that no record has.");
     } catch (JsonProcessingException e) {
       throw new UnreadableRecordException(shown, "it is damaged" + place(e) + ".");
+    }
+  }
+
+  /** Fields that were added to the format after the first records were written. */
+  private static void addLaterFields(JsonNode record) {
+    addFalse(record.path("strip"), "byHand");
+    addFalse(record.path("baseline"), "byHand");
+    record.path("lanes").forEach(lane -> addFalse(lane, "originByHand"));
+  }
+
+  private static void addFalse(JsonNode node, String field) {
+    if (node instanceof ObjectNode object && !object.has(field)) {
+      object.put(field, false);
     }
   }
 

@@ -1,7 +1,10 @@
 package wickmark.cli.report;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.Configuration;
 import freemarker.template.TemplateException;
@@ -24,6 +27,8 @@ import java.util.Objects;
  */
 public final class PageTemplate {
   private static final ObjectMapper MAPPER = new ObjectMapper();
+  private static final ObjectMapper DATA =
+      JsonMapper.builder().enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN).build();
   private static final String STYLE = resource("report.css");
 
   private PageTemplate() {}
@@ -35,9 +40,46 @@ public final class PageTemplate {
    * @param content a record or map with what the template prints
    */
   public static String filled(Class<?> home, String template, Object content) {
+    return filled(home, template, content, Map.of());
+  }
+
+  /**
+   * Returns the text of a page that has a script.
+   *
+   * @param data what the script reads, as a value to be written as JSON
+   */
+  static String filledWithScript(
+      Class<?> home, String template, Object content, String script, Object data) {
+    return filled(
+        home,
+        template,
+        content,
+        Map.of("script", script, "scriptHash", sha256(script), "data", harmless(data)));
+  }
+
+  /** Returns a text that lies beside this class. */
+  static String text(String name) {
+    return resource(name);
+  }
+
+  /** JSON that ends no script, whatever the names in it are. */
+  private static String harmless(Object data) {
+    try {
+      return DATA.writeValueAsString(data)
+          .replace("<", "\\u003c")
+          .replace("\u2028", "\\u2028")
+          .replace("\u2029", "\\u2029");
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a value in memory can always be written", e);
+    }
+  }
+
+  private static String filled(
+      Class<?> home, String template, Object content, Map<String, Object> more) {
     Map<String, Object> model = MAPPER.convertValue(content, new TypeReference<>() {});
     model.put("style", STYLE);
     model.put("styleHash", sha256(STYLE));
+    model.putAll(more);
     StringWriter page = new StringWriter();
     try {
       templates(home).getTemplate(template).process(model, page);

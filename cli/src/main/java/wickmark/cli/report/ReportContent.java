@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import wickmark.cli.table.HandWords;
 import wickmark.cli.table.ResultText;
 import wickmark.core.record.RunRecord;
 
@@ -14,12 +15,14 @@ record ReportContent(
     String pictureName,
     String overview,
     String centreNote,
+    String handNote,
     List<String> warnings,
     Sketch photo,
     Sketch strip,
     List<LaneRows> lanes,
     List<Answer> unknowns,
     BudgetTable budget,
+    String correctCommand,
     List<Fact> facts,
     List<Fact> settings) {
 
@@ -53,6 +56,7 @@ record ReportContent(
         record.photo().file(),
         ResultText.overview(record),
         centreNote(record),
+        HandWords.of(record).orElse(""),
         record.warnings().stream().map(RunRecord.Warning::message).toList(),
         photo,
         strip,
@@ -61,8 +65,16 @@ record ReportContent(
             .map(unknown -> new Answer(unknown.lane(), ResultText.answers(unknown)))
             .toList(),
         BudgetTable.of(record),
+        "wickmark measure "
+            + argument(record.photo().file())
+            + " --corrections corrections.json --replace",
         facts(record),
         settings(record.settings()));
+  }
+
+  /** A file name as it is typed on a command line: between quotes unless it is plain. */
+  private static String argument(String file) {
+    return file.matches("[A-Za-z0-9][A-Za-z0-9._-]*") ? file : "\"" + file + "\"";
   }
 
   private static String centreNote(RunRecord record) {

@@ -5,10 +5,13 @@ import wickmark.core.record.RunRecord;
 import wickmark.imaging.photo.Photo;
 
 /**
- * The report: one page that needs no network and no script; its security policy lets in nothing but
- * its pictures and its one style sheet.
+ * The report: one page that needs no network, and no script to be read; its security policy lets in
+ * nothing but its pictures, its one style sheet and the one script that corrects by hand.
  */
 public final class ReportPage {
+  private static final String SCRIPT =
+      PageTemplate.text("arithmetic.js") + PageTemplate.text("correct.js");
+
   private ReportPage() {}
 
   /**
@@ -18,13 +21,19 @@ public final class ReportPage {
    * @param straightenedPng the straightened strip as a PNG file
    */
   public static String html(
-      RunRecord record, Photo photo, StraightPicture straightened, byte[] straightenedPng) {
-    return PageTemplate.filled(
+      RunRecord record,
+      Photo photo,
+      StraightPicture straightened,
+      byte[] straightenedPng,
+      StripNumber number) {
+    return PageTemplate.filledWithScript(
         ReportPage.class,
         "report.ftlh",
         ReportContent.of(
             record,
             SketchDrawing.onPhoto(record, photo),
-            SketchDrawing.onStrip(record, straightened, straightenedPng)));
+            SketchDrawing.onStrip(record, straightened, straightenedPng)),
+        SCRIPT,
+        EditData.of(record, straightened, number));
   }
 }

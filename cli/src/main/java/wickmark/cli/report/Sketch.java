@@ -14,7 +14,9 @@ import java.util.List;
  * @param edge the strip's outline as points of a polygon
  * @param baseline points of a line
  * @param front points of a line
+ * @param matches lines between the spots that explain an unknown, each as points
  * @param ticks of a millimetre scale; empty where there is none
+ * @param profiles the density along the lanes, beside the scale; empty where it is not drawn
  */
 record Sketch(
     int width,
@@ -30,7 +32,9 @@ record Sketch(
     Label frontLabel,
     List<LaneLine> lanes,
     List<SpotMark> spots,
-    List<Tick> ticks) {
+    List<String> matches,
+    List<Tick> ticks,
+    List<DensityProfile> profiles) {
 
   /** A text and where it stands. */
   record Label(String x, String y, String text) {}

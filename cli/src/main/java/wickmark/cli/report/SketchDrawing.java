@@ -41,6 +41,7 @@ final class SketchDrawing {
         photo.widthPx(),
         photo.heightPx(),
         dataAddress("image/jpeg", PictureFiles.smallJpeg(photo)),
+        List.of(),
         List.of());
   }
 
@@ -53,18 +54,24 @@ final class SketchDrawing {
             new PlaneMapping(strip.fromPhoto())::of,
             LETTERS_IN_STRIP * Math.max(width, height));
     boolean hasScale = record.scale().millimetresPerPixel() != null;
+    double scaleEnd = hasScale ? width + SCALE_LETTERS * drawing.letter : width;
     return drawing.sketch(
         width,
         height,
         dataAddress("image/png", png),
-        hasScale ? drawing.ticks(width, strip.pixelsPerMm()) : List.of());
+        hasScale ? drawing.ticks(width, strip.pixelsPerMm()) : List.of(),
+        new ProfileDrawing(record, strip.layout(), drawing.projection::of, drawing.letter)
+            .profiles(scaleEnd, width));
   }
 
-  private Sketch sketch(int width, int height, String image, List<Sketch.Tick> ticks) {
+  private Sketch sketch(
+      int width, int height, String image, List<Sketch.Tick> ticks, List<DensityProfile> profiles) {
+    double scaleEnd = ticks.isEmpty() ? width : width + SCALE_LETTERS * letter;
+    double end = profiles.isEmpty() ? scaleEnd : profiles.get(profiles.size() - 1).end();
     return new Sketch(
         width,
         height,
-        number(ticks.isEmpty() ? width : width + SCALE_LETTERS * letter),
+        number(end),
         image,
         number(letter),
         number(letter / 9),
@@ -76,7 +83,36 @@ final class SketchDrawing {
         endLabel(record.front().endsPx(), "front"),
         record.lanes().stream().map(this::laneLine).toList(),
         record.lanes().stream().flatMap(lane -> lane.spots().stream()).map(this::mark).toList(),
-        ticks);
+        matches(),
+        ticks,
+        profiles);
+  }
+
+  /** A line from each spot of an unknown to its counterpart in the best explanation. */
+  private List<String> matches() {
+    List<String> lines = new ArrayList<>();
+    for (RunRecord.Unknown unknown : record.unknowns()) {
+      for (RunRecord.Explanation best : unknown.explanations().stream().limit(1).toList()) {
+        for (RunRecord.SpotMatch match : best.matches()) {
+          lines.add(
+              points(
+                  List.of(
+                      centre(match.reference(), match.referenceSpot()),
+                      centre(unknown.lane(), match.unknownSpot()))));
+        }
+      }
+    }
+    return lines;
+  }
+
+  private List<Double> centre(String lane, int number) {
+    return record.lanes().stream()
+        .filter(l -> l.name().equals(lane))
+        .flatMap(l -> l.spots().stream())
+        .filter(spot -> spot.number() == number)
+        .map(RunRecord.Spot::centrePx)
+        .findFirst()
+        .orElseThrow();
   }
 
   private Sketch.LaneLine laneLine(RunRecord.Lane lane) {

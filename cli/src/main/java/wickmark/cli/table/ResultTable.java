@@ -16,6 +16,7 @@ public final class ResultTable {
     lines.addAll(hasScale ? withDistances(record) : withoutDistances(record));
     lines.add("± is the expanded uncertainty, k = 2 (about 95 of 100 true values lie within).");
     ResultText.rfOfAnotherPoint(record).ifPresent(lines::add);
+    HandWords.of(record).map(TextTable::printable).ifPresent(lines::add);
     for (RunRecord.Unknown unknown : record.unknowns()) {
       for (String sentence : ResultText.answers(unknown)) {
         lines.add(TextTable.printable(sentence));

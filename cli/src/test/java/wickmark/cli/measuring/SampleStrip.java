@@ -5,8 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import wickmark.core.chromatogram.LaneEvidence;
+import wickmark.core.chromatogram.LaneRole;
+import wickmark.core.chromatogram.Place;
+import wickmark.core.chromatogram.StripEvidence;
 import wickmark.core.record.RunRecord;
+import wickmark.imaging.StraightLayout;
 import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoPoint;
 
 /**
  * A made-up strip of 60 mm by 100 mm in a picture of 120 by 200 px: half a millimetre a pixel, the
@@ -31,8 +38,9 @@ public final class SampleStrip {
             List.of(
                 List.of(0.0, 0.0), List.of(120.0, 0.0), List.of(120.0, 200.0), List.of(0.0, 200.0)),
             List.of(0.5, 0.0, 0.0, 0.0, -0.5, 80.0, 0.0, 0.0, 1.0),
+            false,
             0.98),
-        new RunRecord.Baseline(List.of(List.of(2.0, 160.0), List.of(118.0, 160.0)), 0.97),
+        new RunRecord.Baseline(List.of(List.of(2.0, 160.0), List.of(118.0, 160.0)), false, 0.97),
         new RunRecord.Front(
             List.of(List.of(2.0, 10.0), List.of(118.0, 10.0)),
             "pencil",
@@ -68,7 +76,8 @@ public final class SampleStrip {
 
   private static RunRecord.Lane lane(
       String name, String role, double x, String reading, RunRecord.Spot... spots) {
-    return new RunRecord.Lane(name, role, List.of(x, 160.0), 75.0, 0.15, reading, List.of(spots));
+    return new RunRecord.Lane(
+        name, role, List.of(x, 160.0), false, 75.0, 0.15, reading, List.of(spots));
   }
 
   public static RunRecord.Spot spot(int number, double x, double distanceMm, String colour) {
@@ -106,7 +115,50 @@ public final class SampleStrip {
     return new StraightPicture(
         new Photo(120, 200, rgb, Optional.empty(), OptionalDouble.empty(), false),
         List.of(1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0),
-        2);
+        2,
+        layout(),
+        evidence());
+  }
+
+  /** Lanes A, B and X without spots, for what does not look at them. */
+  private static StraightLayout layout() {
+    return new StraightLayout(
+        0.5,
+        new StraightLayout.Course(60, 60, List.of(160.0)),
+        new StraightLayout.Course(60, 60, List.of(10.0)),
+        Stream.of(30.0, 60.0, 90.0)
+            .map(
+                x ->
+                    new StraightLayout.Lane(
+                        x,
+                        List.of(),
+                        new StraightLayout.Density(0.5, 1, List.of(0.0, 0.2, 0.9, 0.1))))
+            .toList(),
+        new StraightLayout.Grid(
+            2,
+            2,
+            List.of(
+                new PhotoPoint(0, 0),
+                new PhotoPoint(120, 0),
+                new PhotoPoint(0, 200),
+                new PhotoPoint(120, 200))),
+        new StraightLayout.Hand(0.5, 0.1, 0.7));
+  }
+
+  private static StripEvidence evidence() {
+    return new StripEvidence(
+        true,
+        new StripEvidence.SharedUncertainties(0.004, 0.002, 0.1),
+        Stream.of("A", "B", "X")
+            .map(
+                name ->
+                    new LaneEvidence(
+                        name,
+                        LaneRole.REFERENCE,
+                        new Place(0, 0.05),
+                        new Place(75, 0.1),
+                        List.of()))
+            .toList());
   }
 
   /** A measurement that finds this strip in every picture. */

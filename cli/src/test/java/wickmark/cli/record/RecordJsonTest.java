@@ -82,7 +82,7 @@ class RecordJsonTest {
     void aNumberThatMustBeKnownIsADefectWhenItIsNot() {
       RunRecord record = sample();
       RunRecord.Baseline bad =
-          new RunRecord.Baseline(record.baseline().endsPx(), Double.POSITIVE_INFINITY);
+          new RunRecord.Baseline(record.baseline().endsPx(), false, Double.POSITIVE_INFINITY);
       RunRecord broken =
           new RunRecord(
               record.format(),
@@ -196,5 +196,18 @@ class RecordJsonTest {
     void refusesEndlessNesting() {
       assertThat(refusalOf("{\"format\":" + "[".repeat(100_000))).contains("damaged");
     }
+  }
+
+  /**
+   * Fields may be added to a format; records written before them are read as if nothing was set.
+   */
+  @Test
+  void aRecordFromBeforeAFieldWasAddedIsRead() throws Exception {
+    RunRecord record = RecordJson.rounded(SampleStrip.record());
+    String before =
+        RecordJson.text(record).replaceAll("\\s*\"(byHand|originByHand)\" : false,", "");
+
+    assertThat(before).doesNotContain("yHand");
+    assertThat(RecordJson.read(before, "old")).isEqualTo(record);
   }
 }

@@ -73,7 +73,7 @@ final class LaneMeasurement {
     } else {
       return false;
     }
-    if (isColoured(spot)) {
+    if (isColoured(spot) || spot.flags().contains(SpotFlag.BY_HAND)) {
       caution(
           Caution.Kind.SPOT_LEFT_OUT,
           "Lane %s: something coloured lies wholly %s and was left out. No dye runs there: look "
@@ -84,7 +84,10 @@ final class LaneMeasurement {
     return true;
   }
 
-  /** Grey beyond the lines is pencil writing; only a colour there makes one doubt the lines. */
+  /**
+   * Grey beyond the lines is pencil writing; only a colour there makes one doubt the lines, or a
+   * person who set a spot there.
+   */
   private static boolean isColoured(SpotEvidence spot) {
     ColourName name = ColourName.of(spot.look().colour());
     return name != ColourName.GREY && name != ColourName.BLACK && name != ColourName.WHITE;

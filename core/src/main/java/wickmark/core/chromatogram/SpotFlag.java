@@ -15,7 +15,9 @@ public enum SpotFlag {
   /** Dye that has not left the place it was put on. */
   AT_ORIGIN,
   /** It reaches the edge of the paper. */
-  AT_EDGE;
+  AT_EDGE,
+  /** A person set its centre, which is then all three of its centres. */
+  BY_HAND;
 
   /** Returns the word that records use. */
   public String word() {

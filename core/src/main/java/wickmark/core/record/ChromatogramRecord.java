@@ -2,6 +2,7 @@ package wickmark.core.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import wickmark.core.chromatogram.Chromatogram;
 import wickmark.core.chromatogram.Lane;
@@ -28,18 +29,22 @@ public final class ChromatogramRecord {
   private static final int SHARE_DECIMALS = 3;
 
   private final Chromatogram strip;
+  private final Set<String> originsByHand;
 
-  private ChromatogramRecord(Chromatogram strip) {
+  private ChromatogramRecord(Chromatogram strip, Set<String> originsByHand) {
     this.strip = strip;
+    this.originsByHand = originsByHand;
   }
 
   /**
    * Returns the record's lanes.
    *
    * @param pictures one for each lane, in the same order
+   * @param originsByHand names of the lanes whose origin a person said
    */
-  public static List<RunRecord.Lane> lanes(Chromatogram strip, List<LanePicture> pictures) {
-    ChromatogramRecord record = new ChromatogramRecord(strip);
+  public static List<RunRecord.Lane> lanes(
+      Chromatogram strip, List<LanePicture> pictures, Set<String> originsByHand) {
+    ChromatogramRecord record = new ChromatogramRecord(strip, originsByHand);
     List<RunRecord.Lane> lanes = new ArrayList<>();
     for (int i = 0; i < strip.lanes().size(); i++) {
       lanes.add(record.lane(strip.lanes().get(i), pictures.get(i)));
@@ -68,6 +73,7 @@ public final class ChromatogramRecord {
         lane.name(),
         lane.role().word(),
         rounded(picture.originPx(), PX_DECIMALS),
+        originsByHand.contains(lane.name()),
         millimetres(lane.frontDistance().value()),
         millimetres(lane.frontDistance().standardUncertainty()),
         LaneReading.of(lane),

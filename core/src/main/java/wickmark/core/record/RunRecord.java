@@ -53,13 +53,21 @@ public record RunRecord(
    * @param pictureToStrip homography, row by row, from photo pixels to strip coordinates: x right
    *     along the baseline, y up from it; millimetres where the scale is known, otherwise in units
    *     of the strip's height
+   * @param byHand whether a person said where the corners are
    * @param confidence how sure the outline is, 0 to 1
    */
   public record Strip(
-      List<List<Double>> cornersPx, List<Double> pictureToStrip, double confidence) {}
+      List<List<Double>> cornersPx,
+      List<Double> pictureToStrip,
+      boolean byHand,
+      double confidence) {}
 
-  /** The pencil line, by its two ends. */
-  public record Baseline(List<List<Double>> endsPx, double confidence) {}
+  /**
+   * The pencil line, by its two ends.
+   *
+   * @param byHand whether a person said where it is
+   */
+  public record Baseline(List<List<Double>> endsPx, boolean byHand, double confidence) {}
 
   /**
    * The solvent front, by its two ends.
@@ -74,12 +82,14 @@ public record RunRecord(
    * One sample's path.
    *
    * @param role reference or unknown
+   * @param originByHand whether a person said where the origin is
    * @param reading what the number of spots says, in words ("a mixture of at least 3")
    */
   public record Lane(
       String name,
       String role,
       List<Double> originPx,
+      boolean originByHand,
       @Nullable Double frontDistanceMm,
       @Nullable Double frontDistanceUncertaintyMm,
       String reading,
@@ -89,7 +99,8 @@ public record RunRecord(
    * One spot. Distances are square to the baseline.
    *
    * @param number 1 is the one nearest the front
-   * @param distanceMm of the absorbance-weighted centroid
+   * @param distanceMm of the absorbance-weighted centroid; of a spot with the flag by-hand, of the
+   *     centre that a person set, which is its middle and densest point too
    * @param middleMm of the middle of the visible extent
    * @param densestMm of the point of greatest absorbance
    * @param rfMiddle Rf by the middle of the visible extent

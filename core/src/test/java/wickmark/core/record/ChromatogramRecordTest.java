@@ -21,7 +21,7 @@ class ChromatogramRecordTest {
 
   @Test
   void writesWhatWasMeasured() {
-    RunRecord.Lane lane = ChromatogramRecord.lanes(strip(true), pictures()).get(1);
+    RunRecord.Lane lane = ChromatogramRecord.lanes(strip(true), pictures(), Set.of("B")).get(1);
 
     assertThat(lane.role()).isEqualTo("unknown");
     assertThat(lane.frontDistanceMm()).isEqualTo(60);
@@ -38,7 +38,7 @@ class ChromatogramRecordTest {
 
   @Test
   void knowsNoMillimetresWithoutAScale() {
-    RunRecord.Lane lane = ChromatogramRecord.lanes(strip(false), pictures()).get(0);
+    RunRecord.Lane lane = ChromatogramRecord.lanes(strip(false), pictures(), Set.of("B")).get(0);
 
     assertThat(lane.frontDistanceMm()).isNull();
     assertThat(lane.spots().get(0).distanceMm()).isNull();

@@ -8,6 +8,7 @@ import wickmark.core.chromatogram.LaneEvidence;
 import wickmark.core.chromatogram.LaneRole;
 import wickmark.core.chromatogram.Place;
 import wickmark.core.chromatogram.SpotEvidence;
+import wickmark.core.chromatogram.SpotFlag;
 import wickmark.core.chromatogram.StripEvidence;
 import wickmark.core.record.LanePicture;
 import wickmark.imaging.lane.LaneTrack;
@@ -93,6 +94,11 @@ public final class StripMeasurer {
     return new Measured(lanes, pictures);
   }
 
+  /** How well a line that a person set, or drew, is where it was meant, cells. */
+  public static double handDefinition(double cellsPerMm) {
+    return PENCIL_MM * cellsPerMm;
+  }
+
   private double definition(FittedLine line) {
     return (line.kind() == LineKind.TIDE_MARK || line.kind() == LineKind.INK ? TIDE_MM : PENCIL_MM)
         * mm;
@@ -107,10 +113,12 @@ public final class StripMeasurer {
     double u = spot.centroid().uncertainty() * unitsPerCell;
     // A rim is seen within a part of the spot's fade-out: a twelfth of its length each.
     double rim = (top - bottom) / 12;
+    Place place = new Place(centroid, u);
+    boolean byHand = spot.flags().contains(SpotFlag.BY_HAND);
     return new SpotEvidence(
-        new Place(centroid, u),
-        new Place((top + bottom) / 2, Math.hypot(u, rim / Math.sqrt(2))),
-        new Place(densest, Math.hypot(u, (top - bottom) / 10)),
+        place,
+        byHand ? place : new Place((top + bottom) / 2, Math.hypot(u, rim / Math.sqrt(2))),
+        byHand ? place : new Place(densest, Math.hypot(u, (top - bottom) / 10)),
         new SpotEvidence.Extent(
             top,
             bottom,

@@ -19,7 +19,10 @@ import wickmark.imaging.raster.Smoothing;
  */
 final class SpotMeasurer {
   /** Density at which paper looks stained: about 2 CIELAB units, just seen (Mahy 1994: 2.3). */
-  private static final double VISIBLE = 0.016;
+  static final double VISIBLE = 0.016;
+
+  /** Peak absorbance below which a spot is called faint. */
+  static final double FAINT = 0.07;
 
   /** Part of the peak's density down to which the dye counts for the centre of mass. */
   private static final double WHOLE = 0.015;
@@ -327,7 +330,7 @@ final class SpotMeasurer {
     if (overlapShare(peak) > 0.06) {
       flags.add(SpotFlag.OVERLAPPED);
     }
-    if (peakAbsorbance < 0.07) {
+    if (peakAbsorbance < FAINT) {
       flags.add(SpotFlag.FAINT);
     }
     if (isAtFront(box)) {

@@ -1,0 +1,5 @@
+/** One page over a folder of records. */
+@NullMarked
+package wickmark.cli.overview;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Pages looked at with a real browser. */
+@NullMarked
+package wickmark.cli.browser;
+
+import org.jspecify.annotations.NullMarked;

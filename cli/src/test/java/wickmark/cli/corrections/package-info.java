@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.corrections;
+
+import org.jspecify.annotations.NullMarked;

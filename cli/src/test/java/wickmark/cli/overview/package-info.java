@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.overview;
+
+import org.jspecify.annotations.NullMarked;
