@@ -54,6 +54,7 @@ final class LaneOptions {
     if (lanes.stream().anyMatch(String::isEmpty)) {
       throw new IllegalArgumentException("--lanes has an empty name in it");
     }
+    lanes.forEach(name -> OptionText.checkVisible("--lanes", name));
     if (new HashSet<>(lanes).size() < lanes.size()) {
       throw new IllegalArgumentException("--lanes has the same name twice");
     }

@@ -19,6 +19,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import wickmark.cli.measuring.MeasuringRequest;
+import wickmark.cli.measuring.OptionText;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
@@ -113,6 +114,9 @@ final class MeasureCommand implements Callable<Integer> {
   }
 
   private void check(List<Path> pictures) {
+    if (title != null) {
+      OptionText.checkVisible("--title", title);
+    }
     if (pictures.isEmpty()) {
       throw new IllegalArgumentException("name a picture to measure, or a folder of them");
     }

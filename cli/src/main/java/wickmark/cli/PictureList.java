@@ -3,6 +3,7 @@ package wickmark.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -54,8 +55,10 @@ final class PictureList {
   static void checkFolders(List<Path> pictures) {
     Map<String, Path> taken = new LinkedHashMap<>();
     for (Path picture : pictures) {
-      // Some systems do not tell upper from lower case.
-      String folder = FolderName.of(PictureRun.nameOf(picture)).toLowerCase(Locale.ROOT);
+      // Some systems do not tell upper from lower case, or an accent from a letter that has it.
+      String folder =
+          Normalizer.normalize(FolderName.of(PictureRun.nameOf(picture)), Normalizer.Form.NFC)
+              .toLowerCase(Locale.ROOT);
       @Nullable Path other = taken.putIfAbsent(folder, picture);
       if (other != null) {
         throw new IllegalArgumentException(
