@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -18,9 +19,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import wickmark.cli.hand.UnreadableReadingsException;
 import wickmark.cli.measuring.MeasuringRequest;
 import wickmark.cli.measuring.OptionText;
 import wickmark.cli.measuring.StripMeasuring;
+import wickmark.cli.record.RecordFolder;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
 import wickmark.cli.table.ResultTable;
@@ -55,7 +58,7 @@ final class MeasureCommand implements Callable<Integer> {
       paramLabel = "PICTURE",
       arity = "0..*",
       hideParamSyntax = true,
-      description = "Picture files, or folders of them.")
+      description = "Picture files, folders of them, or patterns such as class/*.jpg.")
   private List<Path> named = List.of();
 
   @Option(
@@ -75,6 +78,7 @@ final class MeasureCommand implements Callable<Integer> {
   @Mixin private ScaleOptions scale = new ScaleOptions();
   @Mixin private PlaceOptions places = new PlaceOptions();
   @Mixin private EvaluationOptions evaluation = new EvaluationOptions();
+  @Mixin private BatchOptions batch = new BatchOptions();
 
   @Option(names = "--json", description = "Print the records as JSON in place of the table.")
   private boolean json;
@@ -93,24 +97,51 @@ final class MeasureCommand implements Callable<Integer> {
       out().flush();
       return ExitCode.DONE;
     }
-    List<Path> pictures;
-    MeasuringRequest said;
     try {
-      said =
-          evaluation.of(
-              new ReadingRequest(
-                  lanes.checkedNames(),
-                  lanes.unknowns(),
-                  lanes.laneCount(),
-                  scale.said(),
-                  places.strip(),
-                  places.lines(lanes.origins())));
-      pictures = PictureList.of(named);
-      check(pictures);
+      List<Task> tasks = tasks();
+      check(tasks.stream().map(Task::picture).toList());
+      return measureAll(tasks, batch.threads());
     } catch (IllegalArgumentException e) {
       throw new ParameterException(commandSpec().commandLine(), String.valueOf(e.getMessage()), e);
+    } catch (UnreadableReadingsException e) {
+      err().println(TextTable.printable(String.valueOf(e.getMessage())));
+      err().flush();
+      return ExitCode.UNREADABLE;
     }
-    return measureAll(pictures, said);
+  }
+
+  /** A picture with what was said of it. */
+  private record Task(Path picture, MeasuringRequest said) {}
+
+  private List<Task> tasks() throws UnreadableReadingsException {
+    List<Task> tasks = new ArrayList<>();
+    MeasuringRequest said = request(lanes);
+    PictureList.of(named).forEach(picture -> tasks.add(new Task(picture, said)));
+    if (batch.list != null) {
+      for (PictureTable.Row row : PictureTable.read(batch.list)) {
+        tasks.add(new Task(row.picture(), requestOf(row)));
+      }
+    }
+    return tasks;
+  }
+
+  private MeasuringRequest requestOf(PictureTable.Row row) {
+    try {
+      return request(lanes.withThose(row.lanes(), row.unknowns()));
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(row.picture() + ": " + e.getMessage(), e);
+    }
+  }
+
+  private MeasuringRequest request(LaneOptions lanesSaid) {
+    return evaluation.of(
+        new ReadingRequest(
+            lanesSaid.checkedNames(),
+            lanesSaid.unknowns(),
+            lanesSaid.laneCount(),
+            scale.said(),
+            places.strip(),
+            places.lines(lanesSaid.origins())));
   }
 
   private void check(List<Path> pictures) {
@@ -129,34 +160,46 @@ final class MeasureCommand implements Callable<Integer> {
     PictureList.checkFolders(pictures);
   }
 
-  private int measureAll(List<Path> pictures, MeasuringRequest said) {
-    PictureRun run = new PictureRun(measuring, out, replace, said, Optional.ofNullable(title));
-    List<PictureResult> results = new ArrayList<>();
-    int exitCode = ExitCode.DONE;
+  private int measureAll(List<Task> tasks, int threads) {
+    RecordFolder.sweep(out, Instant.now());
     Interruption interruption = Interruption.watch(err());
-    for (int i = 0; i < pictures.size(); i++) {
-      PictureResult result = run.of(pictures.get(i));
-      results.add(result);
-      exitCode = Math.max(exitCode, result.exitCode());
-      if (pictures.size() > 1) {
-        err().println("[" + (i + 1) + " of " + pictures.size() + "] " + summary(result));
-      }
-      print(result);
-    }
+    BatchSummary summary = new BatchSummary();
+    Progress progress = new Progress(tasks.size());
+    List<PictureResult> results = new ArrayList<>();
+    int[] worst = {ExitCode.DONE};
+    boolean[] measured = {false};
+    new Batch(threads)
+        .run(
+            tasks,
+            task ->
+                new PictureRun(measuring, out, replace, task.said(), Optional.ofNullable(title))
+                    .of(task.picture()),
+            result -> {
+              worst[0] = Math.max(worst[0], result.exitCode());
+              measured[0] |= !result.records().isEmpty();
+              summary.add(result);
+              if (tasks.size() > 1) {
+                err().println(progress.after(result));
+              }
+              print(result);
+              if (json) {
+                results.add(result);
+              }
+            });
     interruption.over();
     if (json) {
       out().print(RecordJson.text(asJson(results)));
-    } else if (results.stream().anyMatch(result -> !result.records().isEmpty())) {
+      out().flush();
+    }
+    if (tasks.size() > 1) {
+      summary.lines().forEach(err()::println);
+    }
+    if (!json && measured[0]) {
       err().println("Records, tables and reports are in " + TextTable.printable(out + "."));
     }
     out().flush();
     err().flush();
-    return exitCode;
-  }
-
-  private static String summary(PictureResult result) {
-    String name = TextTable.printable(result.picture());
-    return result.records().isEmpty() ? name + ": not measured" : name + ": measured";
+    return worst[0];
   }
 
   /** The result goes to standard output, all talk to standard error. */
