@@ -5,7 +5,6 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -84,13 +83,5 @@ public final class FuzzSeeds {
     pen.drawImage(image, 0, 0, null);
     pen.dispose();
     return other;
-  }
-
-  /** Writes the files into a folder: what a search guided by coverage begins with. */
-  public static void main(String[] arguments) throws IOException {
-    Path folder = Files.createDirectories(Path.of(arguments[1]));
-    for (Map.Entry<String, byte[]> file : ofStrip(Path.of(arguments[0]), 40).entrySet()) {
-      Files.write(folder.resolve(file.getKey()), file.getValue());
-    }
   }
 }
