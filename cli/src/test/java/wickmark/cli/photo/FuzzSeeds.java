@@ -21,7 +21,7 @@ public final class FuzzSeeds {
 
   /** Returns files by name: a picture without a strip, which is soon measured in vain. */
   public static Map<String, byte[]> ofNothing() {
-    return of(PictureBytes.gradient(60, 80));
+    return of(PictureBytes.gradient(24, 32));
   }
 
   private static Map<String, byte[]> of(BufferedImage small) {
