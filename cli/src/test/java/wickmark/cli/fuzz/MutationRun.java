@@ -15,6 +15,8 @@ import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import wickmark.cli.ProgramInProcess;
+import wickmark.cli.measuring.PictureMeasuring;
+import wickmark.cli.measuring.SampleStrip;
 import wickmark.cli.photo.FuzzSeeds;
 
 /**
@@ -94,7 +96,12 @@ public final class MutationRun {
     try {
       exitCode =
           ProgramInProcess.run(
-              new PrintWriter(said, true), "measure", file.toString(), "--out", out.toString());
+              number % 10 == 0 ? new PictureMeasuring() : SampleStrip.measuring(),
+              new PrintWriter(said, true),
+              "measure",
+              file.toString(),
+              "--out",
+              out.toString());
     } catch (RuntimeException | Error e) {
       exitCode = -1;
       fault = e.toString();
