@@ -105,10 +105,10 @@ class PackagedProgramIT {
   /** Each with its version and its licence, as the build knows them. */
   @Test
   void theBillOfMaterialsNamesEveryLibrary() throws IOException {
-    Path file = ProgramRun.PROGRAM.resolve("wickmark-bom.json");
-    assumeTrue(Files.exists(file), "not made by a build that is told to be offline");
+    Path written = ProgramRun.PROGRAM.resolve("wickmark-bom.json");
+    assumeTrue(Files.exists(written), "not made by a build that is told to be offline");
     Set<String> named = new TreeSet<>();
-    JsonNode bill = new ObjectMapper().readTree(file.toFile());
+    JsonNode bill = new ObjectMapper().readTree(written.toFile());
     for (JsonNode part : bill.path("components")) {
       assertThat(part.path("licenses")).as(part.path("name").asText()).isNotEmpty();
       named.add(part.path("name").asText() + "-" + part.path("version").asText() + ".jar");
