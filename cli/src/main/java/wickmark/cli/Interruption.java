@@ -1,6 +1,7 @@
 package wickmark.cli;
 
 import java.io.PrintWriter;
+import wickmark.cli.record.RecordFolder;
 
 /** What is said when somebody stops a run with Ctrl-C: every record that is there is whole. */
 final class Interruption {
@@ -14,6 +15,7 @@ final class Interruption {
     Thread farewell =
         new Thread(
             () -> {
+              RecordFolder.endWriting();
               err.println(
                   "Stopped. What is done is kept; the same command again goes on from there.");
               err.flush();

@@ -44,6 +44,16 @@ final class LaneOptions {
       description = "Where the sample of a lane was put on. May be given several times.")
   List<String> origins = List.of();
 
+  /** Returns the options with what a table says of one picture in place of what it says. */
+  LaneOptions withThose(List<String> tableNames, List<String> tableUnknowns) {
+    LaneOptions those = new LaneOptions();
+    those.names = tableNames.isEmpty() ? names : tableNames;
+    those.unknowns = tableUnknowns.isEmpty() ? unknowns : tableUnknowns;
+    those.count = count;
+    those.origins = origins;
+    return those;
+  }
+
   /**
    * Returns the names of the lanes, once all that was said of lanes fits together.
    *
@@ -54,6 +64,7 @@ final class LaneOptions {
     if (lanes.stream().anyMatch(String::isEmpty)) {
       throw new IllegalArgumentException("--lanes has an empty name in it");
     }
+    lanes.forEach(name -> OptionText.checkVisible("--lanes", name));
     if (new HashSet<>(lanes).size() < lanes.size()) {
       throw new IllegalArgumentException("--lanes has the same name twice");
     }

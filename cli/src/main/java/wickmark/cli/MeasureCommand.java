@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -22,9 +23,12 @@ import picocli.CommandLine.Spec;
 import wickmark.cli.corrections.Corrections;
 import wickmark.cli.corrections.CorrectionsFile;
 import wickmark.cli.corrections.UnreadableCorrectionsException;
+import wickmark.cli.hand.UnreadableReadingsException;
 import wickmark.cli.measuring.MeasuringRequest;
+import wickmark.cli.measuring.OptionText;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.overview.OverviewPage;
+import wickmark.cli.record.RecordFolder;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
 import wickmark.cli.table.ResultTable;
@@ -59,7 +63,7 @@ final class MeasureCommand implements Callable<Integer> {
       paramLabel = "PICTURE",
       arity = "0..*",
       hideParamSyntax = true,
-      description = "Picture files, or folders of them.")
+      description = "Picture files, folders of them, or patterns such as class/*.jpg.")
   private List<Path> named = List.of();
 
   @Option(
@@ -79,6 +83,7 @@ final class MeasureCommand implements Callable<Integer> {
   @Mixin private ScaleOptions scale = new ScaleOptions();
   @Mixin private PlaceOptions places = new PlaceOptions();
   @Mixin private EvaluationOptions evaluation = new EvaluationOptions();
+  @Mixin private BatchOptions batch = new BatchOptions();
 
   @Option(
       names = "--corrections",
@@ -110,51 +115,81 @@ final class MeasureCommand implements Callable<Integer> {
       out().flush();
       return ExitCode.DONE;
     }
-    List<Path> pictures;
-    MeasuringRequest said;
-    Optional<Corrections> corrected = Optional.empty();
     try {
-      said =
-          evaluation.of(
-              new ReadingRequest(
-                  lanes.checkedNames(),
-                  lanes.unknowns(),
-                  lanes.laneCount(),
-                  scale.said(),
-                  places.strip(),
-                  places.lines(lanes.origins())));
-      pictures = PictureList.of(named);
-      check(pictures);
+      List<Task> tasks = tasks();
+      check(tasks.stream().map(Task::picture).toList());
+      Optional<Corrections> corrected = Optional.empty();
       if (corrections != null) {
-        checkCorrections(pictures, said);
+        checkCorrections(tasks);
         corrected = Optional.of(CorrectionsFile.read(corrections));
-        said = corrected.get().request();
+        tasks = List.of(new Task(tasks.get(0).picture(), corrected.get().request()));
       }
+      return measureAll(tasks, corrected, batch.threads());
     } catch (UnreadableCorrectionsException e) {
       err().println(TextTable.printable(String.valueOf(e.getMessage())));
       err().flush();
       return ExitCode.UNREADABLE;
     } catch (IllegalArgumentException e) {
       throw new ParameterException(commandSpec().commandLine(), String.valueOf(e.getMessage()), e);
+    } catch (UnreadableReadingsException e) {
+      err().println(TextTable.printable(String.valueOf(e.getMessage())));
+      err().flush();
+      return ExitCode.UNREADABLE;
     }
-    return measureAll(pictures, said, corrected);
   }
 
   /**
    * The corrections hold all that was said before; a second word on it would have to be guessed.
    */
-  private static void checkCorrections(List<Path> pictures, MeasuringRequest said) {
-    if (pictures.size() > 1) {
+  private static void checkCorrections(List<Task> tasks) {
+    if (tasks.size() > 1) {
       throw new IllegalArgumentException("--corrections are for one picture at a time");
     }
-    if (!said.equals(MeasuringRequest.of(ReadingRequest.nothing()))) {
+    if (!tasks.get(0).said().equals(MeasuringRequest.of(ReadingRequest.nothing()))) {
       throw new IllegalArgumentException(
           "--corrections hold all that was said of the strip before; with them, say nothing more"
               + " of lanes, scale, places or evaluation on the command line");
     }
   }
 
+  /** A picture with what was said of it. */
+  private record Task(Path picture, MeasuringRequest said) {}
+
+  private List<Task> tasks() throws UnreadableReadingsException {
+    List<Task> tasks = new ArrayList<>();
+    MeasuringRequest said = request(lanes);
+    PictureList.of(named).forEach(picture -> tasks.add(new Task(picture, said)));
+    if (batch.list != null) {
+      for (PictureTable.Row row : PictureTable.read(batch.list)) {
+        tasks.add(new Task(row.picture(), requestOf(row)));
+      }
+    }
+    return tasks;
+  }
+
+  private MeasuringRequest requestOf(PictureTable.Row row) {
+    try {
+      return request(lanes.withThose(row.lanes(), row.unknowns()));
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(row.picture() + ": " + e.getMessage(), e);
+    }
+  }
+
+  private MeasuringRequest request(LaneOptions lanesSaid) {
+    return evaluation.of(
+        new ReadingRequest(
+            lanesSaid.checkedNames(),
+            lanesSaid.unknowns(),
+            lanesSaid.laneCount(),
+            scale.said(),
+            places.strip(),
+            places.lines(lanesSaid.origins())));
+  }
+
   private void check(List<Path> pictures) {
+    if (title != null) {
+      OptionText.checkVisible("--title", title);
+    }
     if (pictures.isEmpty()) {
       throw new IllegalArgumentException("name a picture to measure, or a folder of them");
     }
@@ -167,46 +202,64 @@ final class MeasureCommand implements Callable<Integer> {
     PictureList.checkFolders(pictures);
   }
 
-  private int measureAll(
-      List<Path> pictures, MeasuringRequest said, Optional<Corrections> corrected) {
+  private int measureAll(List<Task> tasks, Optional<Corrections> corrected, int threads) {
     Optional<String> heading =
         Optional.ofNullable(title).or(() -> corrected.flatMap(Corrections::title));
-    PictureRun run = new PictureRun(measuring, out, replace, said, heading, corrected);
-    List<PictureResult> results = new ArrayList<>();
-    int exitCode = ExitCode.DONE;
+    List<OverviewPage.Failure> failures = new ArrayList<>();
+    RecordFolder.sweep(out, Instant.now());
     Interruption interruption = Interruption.watch(err());
-    for (int i = 0; i < pictures.size(); i++) {
-      PictureResult result = run.of(pictures.get(i));
-      results.add(result);
-      exitCode = Math.max(exitCode, result.exitCode());
-      if (pictures.size() > 1) {
-        err().println("[" + (i + 1) + " of " + pictures.size() + "] " + summary(result));
-      }
-      print(result);
-    }
-    writeOverview(results);
+    BatchSummary summary = new BatchSummary();
+    Progress progress = new Progress(tasks.size());
+    List<PictureResult> results = new ArrayList<>();
+    int[] worst = {ExitCode.DONE};
+    boolean[] measured = {false};
+    new Batch(threads)
+        .run(
+            tasks,
+            task ->
+                new PictureRun(measuring, out, replace, task.said(), heading, corrected)
+                    .of(task.picture()),
+            result -> {
+              worst[0] = Math.max(worst[0], result.exitCode());
+              measured[0] |= !result.records().isEmpty();
+              summary.add(result);
+              if (tasks.size() > 1) {
+                err().println(progress.after(result));
+              }
+              print(result);
+              failure(result).ifPresent(failures::add);
+              if (json) {
+                results.add(result);
+              }
+            });
+    writeOverview(failures);
     interruption.over();
     if (json) {
       out().print(RecordJson.text(asJson(results)));
-    } else if (results.stream().anyMatch(result -> !result.records().isEmpty())) {
+      out().flush();
+    }
+    if (tasks.size() > 1) {
+      summary.lines().forEach(err()::println);
+    }
+    if (!json && measured[0]) {
       err().println("Records, tables and reports are in " + TextTable.printable(out + "."));
     }
     out().flush();
     err().flush();
-    return exitCode;
+    return worst[0];
+  }
+
+  private static Optional<OverviewPage.Failure> failure(PictureResult result) {
+    return result.messages().isEmpty() || result.exitCode() == ExitCode.DONE
+        ? Optional.empty()
+        : Optional.of(
+            new OverviewPage.Failure(
+                result.picture(),
+                String.join(" ", result.messages()).replace(result.picture() + ": ", "")));
   }
 
   /** What is measured stays measured, whatever becomes of the page over it. */
-  private void writeOverview(List<PictureResult> results) {
-    List<OverviewPage.Failure> failures =
-        results.stream()
-            .filter(result -> !result.messages().isEmpty() && result.exitCode() != ExitCode.DONE)
-            .map(
-                result ->
-                    new OverviewPage.Failure(
-                        result.picture(),
-                        String.join(" ", result.messages()).replace(result.picture() + ": ", "")))
-            .toList();
+  private void writeOverview(List<OverviewPage.Failure> failures) {
     try {
       if (!OverviewPage.write(out, failures)) {
         err()
@@ -218,11 +271,6 @@ final class MeasureCommand implements Callable<Integer> {
     } catch (IOException e) {
       err().println("The overview of the records could not be written.");
     }
-  }
-
-  private static String summary(PictureResult result) {
-    String name = TextTable.printable(result.picture());
-    return result.records().isEmpty() ? name + ": not measured" : name + ": measured";
   }
 
   /** The result goes to standard output, all talk to standard error. */

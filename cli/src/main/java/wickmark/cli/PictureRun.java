@@ -68,7 +68,12 @@ final class PictureRun {
       Optional<RunRecord> done = recordAlready(file);
       if (done.isPresent()) {
         String message = shown + ": measured already with these settings; nothing was changed.";
-        return new PictureResult(name, ExitCode.DONE, List.of(done.get()), List.of(message));
+        return new PictureResult(
+            name,
+            PictureResult.Outcome.DONE_BEFORE,
+            ExitCode.DONE,
+            List.of(done.get()),
+            List.of(message));
       }
       return write(file, measuring.measure(file.photo(), said));
     } catch (UnreadablePictureException e) {
@@ -79,10 +84,8 @@ final class PictureRun {
       return PictureResult.failed(
           name, ExitCode.DEFECT, shown + ": the record cannot be written: " + reason(e) + ".");
     } catch (OutOfMemoryError e) {
-      return PictureResult.failed(
-          name,
-          ExitCode.UNREADABLE,
-          shown + " cannot be measured: it needs more memory than the program may take.");
+      return PictureResult.shortOfMemory(
+          name, shown + " cannot be measured: it needs more memory than the program may take.");
     } catch (RuntimeException | StackOverflowError e) {
       return PictureResult.failed(
           name, ExitCode.DEFECT, shown + ": " + FaultFile.write(out, FolderName.of(name), e));
@@ -125,7 +128,7 @@ final class PictureRun {
         exitCode = ExitCode.NOT_MEASURABLE;
       }
     }
-    return new PictureResult(file.name(), exitCode, records, messages);
+    return PictureResult.of(file.name(), exitCode, records, messages);
   }
 
   /** Writes the one strip that was corrected; the others of the picture stay as they are. */
@@ -141,7 +144,7 @@ final class PictureRun {
             file,
             measured.straightened(),
             new StripNumber(corrected.strip().number(), corrected.strip().of()));
-        return new PictureResult(file.name(), ExitCode.DONE, List.of(record), List.of());
+        return PictureResult.of(file.name(), ExitCode.DONE, List.of(record), List.of());
       }
     }
     String reason =
@@ -174,13 +177,20 @@ final class PictureRun {
       StraightPicture straightened,
       StripNumber number)
       throws IOException {
-    boolean same =
-        !replace
-            && folder.isComplete()
-            && PriorRecord.in(folder).filter(record::equals).isPresent();
-    if (!same) {
-      folder.write(files(record, file, straightened, number), replace);
+    if (!replace && isThere(folder, record)) {
+      return;
     }
+    try {
+      folder.write(files(record, file, straightened, number), replace);
+    } catch (RecordExistsException e) {
+      if (!isThere(folder, record)) { // else another run has written the same meanwhile
+        throw e;
+      }
+    }
+  }
+
+  private static boolean isThere(RecordFolder folder, RunRecord record) {
+    return folder.isComplete() && PriorRecord.in(folder).filter(record::equals).isPresent();
   }
 
   private static Map<String, byte[]> files(

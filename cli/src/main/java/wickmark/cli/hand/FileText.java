@@ -13,7 +13,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** The text of a file that a spreadsheet wrote, whatever its encoding. */
-final class FileText {
+public final class FileText {
   /** A class of thirty is a few kilobytes; what is larger by far is no list of readings. */
   private static final int LARGEST_BYTES = 8 << 20;
 
@@ -21,7 +21,12 @@ final class FileText {
 
   private FileText() {}
 
-  static String of(Path file, String shown) throws UnreadableReadingsException {
+  /**
+   * Returns the text.
+   *
+   * @param shown the name to use in messages
+   */
+  public static String of(Path file, String shown) throws UnreadableReadingsException {
     byte[] bytes = bytes(file, shown);
     if (startsWith(bytes, 'P', 'K', 3, 4)) {
       throw new UnreadableReadingsException(

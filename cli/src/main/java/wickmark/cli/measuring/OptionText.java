@@ -104,6 +104,34 @@ public final class OptionText {
     return value;
   }
 
+  /**
+   * Makes sure that a name or a title shows as it is: nothing in it breaks a line or turns the
+   * direction of writing, so that what stands beside it cannot be read wrongly.
+   *
+   * @throws IllegalArgumentException if something does
+   */
+  public static void checkVisible(String option, String text) {
+    boolean turns =
+        text.codePoints()
+            .anyMatch(
+                c ->
+                    Character.isISOControl(c)
+                        || c == 0x2028
+                        || c == 0x2029
+                        || c == 0x061C
+                        || c == 0x200E
+                        || c == 0x200F
+                        || (c >= 0x202A && c <= 0x202E)
+                        || (c >= 0x2066 && c <= 0x2069)
+                        || Character.getType(c) == Character.SURROGATE);
+    if (turns) {
+      throw new IllegalArgumentException(
+          option
+              + " has a character in it that is not seen: a line break, or a mark that turns the"
+              + " direction of writing; leave it out");
+    }
+  }
+
   /** Reads "centroid", "middle" or "densest". */
   public static SpotCentre spotCentre(String text) {
     for (SpotCentre centre : SpotCentre.values()) {

@@ -33,7 +33,14 @@ final class BoundedFile {
       if (attributes.size() > LARGEST_BYTES) {
         throw tooLarge(shown);
       }
-      return readWhole(file, shown, attributes.size());
+      byte[] bytes = readWhole(file, shown);
+      BasicFileAttributes after = Files.readAttributes(file, BasicFileAttributes.class);
+      if (bytes.length != attributes.size()
+          || after.size() != attributes.size()
+          || !after.lastModifiedTime().equals(attributes.lastModifiedTime())) {
+        throw new UnreadablePictureException(shown, "it was changed while it was read.");
+      }
+      return bytes;
     } catch (NoSuchFileException e) {
       throw new UnreadablePictureException(shown, "there is no such file.");
     } catch (AccessDeniedException e) {
@@ -45,15 +52,12 @@ final class BoundedFile {
   }
 
   /** The size may change while the file is read, so the bound is kept here once more. */
-  private static byte[] readWhole(Path file, String shown, long sizeBytes)
+  private static byte[] readWhole(Path file, String shown)
       throws IOException, UnreadablePictureException {
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes((int) LARGEST_BYTES + 1);
       if (bytes.length > LARGEST_BYTES) {
         throw tooLarge(shown);
-      }
-      if (bytes.length != sizeBytes) {
-        throw new UnreadablePictureException(shown, "it was changed while it was read.");
       }
       return bytes;
     }

@@ -11,11 +11,12 @@ import java.util.TreeMap;
  * The marker segments of a JPEG file up to its first scan (ITU-T T.81, annex B).
  *
  * @param components number of colour components, 0 where no frame header was met
+ * @param scans how many times the decoder goes over the picture
  * @param plain the file without application segments other than JFIF's and Adobe's: the decoder
  *     then leaves the samples as they are, and thumbnails and profiles cannot mislead it
  * @param profile the embedded ICC profile (ICC.1:2022, annex B.4), put together from its parts
  */
-record JpegSegments(int components, byte[] plain, Optional<byte[]> profile) {
+record JpegSegments(int components, int scans, byte[] plain, Optional<byte[]> profile) {
   private static final byte[] PROFILE_TAG = "ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII);
   private static final int APP0 = 0xe0;
   private static final int APP2 = 0xe2;
@@ -23,6 +24,7 @@ record JpegSegments(int components, byte[] plain, Optional<byte[]> profile) {
   private static final int APP15 = 0xef;
   private static final int COMMENT = 0xfe;
   private static final int START_OF_SCAN = 0xda;
+  private static final int END_OF_IMAGE = 0xd9;
 
   /** Returns the segments; a file whose segments do not follow on each other is kept whole. */
   static JpegSegments of(byte[] file) {
@@ -57,7 +59,23 @@ record JpegSegments(int components, byte[] plain, Optional<byte[]> profile) {
       at = end;
     }
     plain.write(file, at, file.length - at);
-    return new JpegSegments(components, plain.toByteArray(), joined(profileParts));
+    return new JpegSegments(
+        components, scansFrom(at, file), plain.toByteArray(), joined(profileParts));
+  }
+
+  /** Within a scan 0xff is followed by 0 or a restart marker; phones put films after the end. */
+  private static int scansFrom(int start, byte[] file) {
+    int scans = 0;
+    for (int i = start; i + 1 < file.length; i++) {
+      if ((file[i] & 0xff) == 0xff) {
+        int marker = file[i + 1] & 0xff;
+        if (marker == END_OF_IMAGE) {
+          break;
+        }
+        scans += marker == START_OF_SCAN ? 1 : 0;
+      }
+    }
+    return scans;
   }
 
   private static boolean isFrameHeader(int marker) {

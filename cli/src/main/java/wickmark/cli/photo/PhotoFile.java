@@ -31,7 +31,11 @@ public record PhotoFile(String name, String sha256, Photo photo, List<String> re
   public static PhotoFile read(Path file) throws UnreadablePictureException {
     @Nullable Path last = file.getFileName();
     String name = last == null ? file.toString() : last.toString();
-    byte[] bytes = BoundedFile.read(file, name);
+    return of(name, BoundedFile.read(file, name));
+  }
+
+  /** Reads the bytes of a file that is in memory already. */
+  static PhotoFile of(String name, byte[] bytes) throws UnreadablePictureException {
     if (bytes.length == 0) {
       throw new UnreadablePictureException(name, "the file is empty.");
     }
@@ -48,6 +52,9 @@ public record PhotoFile(String name, String sha256, Photo photo, List<String> re
 
   /** One reading: gathers the remarks on its way. */
   private static final class Reading {
+    /** Encoders write about ten; more than this only keeps the decoder going. */
+    private static final int MOST_SCANS = 100;
+
     private final String name;
     private final PictureDecoder decoder;
     private final List<String> remarks = new ArrayList<>();
@@ -63,8 +70,8 @@ public record PhotoFile(String name, String sha256, Photo photo, List<String> re
             case JPEG -> jpeg(bytes);
             case PNG -> png(bytes);
             case TIFF -> photo(decoder.withWideReader(bytes, "tiff"), ExifReading.ofTiff(bytes));
-            case WEBP -> photo(decoder.withWideReader(bytes, "webp"), ExifReading.ofWebp(bytes));
-            case BMP -> photo(decoder.withPlainReader(bytes, "bmp"), BmpHeader.metadata(bytes));
+            case WEBP -> webp(bytes);
+            case BMP -> bmp(bytes);
             case HEIC -> jpeg(HeicConversion.toJpeg(bytes, name));
             case GIF -> throw refusal("it is a GIF picture; save it as PNG or JPEG.");
             case PDF -> throw refusal("it is a PDF; save the scan as PNG, TIFF or JPEG.");
@@ -76,6 +83,9 @@ public record PhotoFile(String name, String sha256, Photo photo, List<String> re
 
     private Photo jpeg(byte[] bytes) throws UnreadablePictureException {
       JpegSegments segments = JpegSegments.of(bytes);
+      if (segments.scans() > MOST_SCANS) {
+        throw refusal("its pixels come in " + segments.scans() + " scans, which no camera writes.");
+      }
       PictureMetadata metadata = ExifReading.ofJpeg(bytes);
       if (segments.components() == 4) {
         return photo(decoder.withWideReader(bytes, "jpeg"), metadata);
@@ -90,7 +100,26 @@ public record PhotoFile(String name, String sha256, Photo photo, List<String> re
           chunks.exif().map(ExifReading::ofExifBlock).orElse(PictureMetadata.NONE);
       PictureMetadata metadata =
           chunks.resolution().isPresent() ? exif.withResolution(chunks.resolution()) : exif;
-      return photo(decoder.withPlainReader(chunks.plain(), "png"), metadata, chunks.profile());
+      PictureDecoder.Decoded still = decoder.withPlainReader(chunks.plain(), "png");
+      return photo(
+          new PictureDecoder.Decoded(still.image(), chunks.frames()), metadata, chunks.profile());
+    }
+
+    private Photo webp(byte[] bytes) throws UnreadablePictureException {
+      WebpHeader header = WebpHeader.of(bytes);
+      if (header.isCutShort()) {
+        throw refusal("the file is cut short.");
+      }
+      if (header.isAnimated()) {
+        throw refusal("it is an animated picture; save one picture of it as PNG or JPEG.");
+      }
+      return photo(decoder.withWideReader(bytes, "webp"), ExifReading.ofWebp(bytes));
+    }
+
+    private Photo bmp(byte[] bytes) throws UnreadablePictureException {
+      BmpHeader header = BmpHeader.of(bytes);
+      decoder.checkSize(header.widthPx(), header.heightPx());
+      return photo(decoder.withPlainReader(bytes, "bmp"), header.metadata());
     }
 
     private Photo photo(PictureDecoder.Decoded decoded, PictureMetadata metadata) {

@@ -80,7 +80,7 @@ final class PictureDecoder {
     }
   }
 
-  private void checkSize(int width, int height) throws UnreadablePictureException {
+  void checkSize(int width, int height) throws UnreadablePictureException {
     if ((long) width * height > LARGEST_PIXELS) {
       throw new UnreadablePictureException(
           shown,

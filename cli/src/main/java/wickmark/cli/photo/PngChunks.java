@@ -18,12 +18,15 @@ import wickmark.imaging.photo.Resolution;
  * @param plain the file with only the chunks that make the pixels, so that neither a profile nor a
  *     packed text in it reaches the decoder
  * @param resolution from pHYs, where its unit is the metre
+ * @param frames how many pictures an animated one holds (acTL, PNG specification, 3rd edition);
+ *     else 1
  */
 record PngChunks(
     byte[] plain,
     Optional<byte[]> profile,
     Optional<byte[]> exif,
-    Optional<Resolution> resolution) {
+    Optional<Resolution> resolution,
+    int frames) {
   private static final Set<String> PIXEL_CHUNKS = Set.of("IHDR", "PLTE", "tRNS", "IDAT", "IEND");
   private static final double METRES_PER_INCH = 0.0254;
 
@@ -43,6 +46,7 @@ record PngChunks(
     Optional<byte[]> profile = Optional.empty();
     Optional<byte[]> exif = Optional.empty();
     Optional<Resolution> resolution = Optional.empty();
+    int frames = 1;
     int at = SIGNATURE_BYTES;
     String type = "";
     while (!type.equals("IEND")) {
@@ -60,6 +64,8 @@ record PngChunks(
         profile = profileIn(Arrays.copyOfRange(file, content, end));
       } else if (type.equals("eXIf")) {
         exif = Optional.of(Arrays.copyOfRange(file, content, end));
+      } else if (type.equals("acTL") && length == 8) {
+        frames = Math.max(1, ByteBuffer.wrap(file, content, 4).getInt());
       } else if (type.equals("pHYs") && length == 9 && file[end - 1] == 1) {
         ByteBuffer perMetre = ByteBuffer.wrap(file, content, 8);
         resolution =
@@ -68,7 +74,7 @@ record PngChunks(
       }
       at = end + 4;
     }
-    return new PngChunks(plain.toByteArray(), profile, exif, resolution);
+    return new PngChunks(plain.toByteArray(), profile, exif, resolution, frames);
   }
 
   private static void checkSum(byte[] file, int from, int end, String shown)

@@ -2,11 +2,14 @@ package wickmark.cli.record;
 
 /** Text on its way into a spreadsheet. */
 public final class CsvCell {
+  /** The last four are full-width forms, which spreadsheets in East Asia take for the same. */
+  private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
   private CsvCell() {}
 
   /** A spreadsheet would run a cell that begins like a formula; the apostrophe makes it text. */
   public static String text(String text) {
-    boolean formula = !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0;
+    boolean formula = !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
     return formula ? "'" + text : text;
   }
 }

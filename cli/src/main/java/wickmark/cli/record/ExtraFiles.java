@@ -31,7 +31,8 @@ public final class ExtraFiles {
     Files.createDirectories(folder);
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       // Not a private temporary file: the result should be as readable as any new file.
-      Path beside = folder.resolve("." + file.getKey() + ".part");
+      Path beside =
+          folder.resolve("." + file.getKey() + "." + ProcessHandle.current().pid() + ".part");
       try {
         Files.write(beside, file.getValue());
         Files.move(

@@ -1,16 +1,20 @@
 package wickmark.cli.record;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +35,13 @@ public final class RecordFolder {
   public static final String REPORT = "report.html";
   public static final String STRAIGHTENED = "straightened.png";
   private static final List<String> FILES = List.of(RECORD, TABLE, REPORT, STRAIGHTENED);
+  private static final String TEMPORARY = ".wickmark-";
+
+  /** Writing takes well under a second; what is older was left by a run that was killed. */
+  private static final Duration LEFT_BEHIND = Duration.ofHours(1);
+
+  /** Held for reading while files are written, and for writing by the process when it ends. */
+  private static final ReentrantReadWriteLock WRITING = new ReentrantReadWriteLock();
 
   private final Path out;
   private final Path folder;
@@ -61,8 +72,36 @@ public final class RecordFolder {
    * @throws RecordExistsException if there is a record and it is not to be replaced
    */
   public void write(Map<String, byte[]> files, boolean replace) throws IOException {
+    WRITING.readLock().lock();
+    try {
+      writeBesideAndMove(files, replace);
+    } finally {
+      WRITING.readLock().unlock();
+    }
+  }
+
+  /** Waits until what is being written is whole, and lets nothing be written any more. */
+  public static void endWriting() {
+    WRITING.writeLock().lock();
+  }
+
+  /** Deletes what runs that were killed in the middle of writing left in the folder. */
+  public static void sweep(Path out, Instant now) {
+    try (DirectoryStream<Path> left = Files.newDirectoryStream(out, TEMPORARY + "*")) {
+      for (Path folder : left) {
+        if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)
+            && Files.getLastModifiedTime(folder).toInstant().isBefore(now.minus(LEFT_BEHIND))) {
+          deleteWith(folder);
+        }
+      }
+    } catch (IOException | DirectoryIteratorException e) {
+      // There is no such folder yet, or it is not ours to clean: writing will say so.
+    }
+  }
+
+  private void writeBesideAndMove(Map<String, byte[]> files, boolean replace) throws IOException {
     Files.createDirectories(out);
-    Path beside = Files.createTempDirectory(out, ".wickmark-");
+    Path beside = Files.createTempDirectory(out, TEMPORARY);
     try {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Files.write(beside.resolve(file.getKey()), file.getValue());
@@ -70,7 +109,9 @@ public final class RecordFolder {
       if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS) && movedWhole(beside)) {
         return;
       }
-      moveFiles(beside, files.keySet().stream().sorted().toList(), replace);
+      try (FolderLock lock = FolderLock.of(folder)) {
+        moveFiles(beside, files.keySet().stream().sorted().toList(), replace);
+      }
     } finally {
       deleteWith(beside);
     }
@@ -96,9 +137,6 @@ public final class RecordFolder {
   }
 
   private void moveFiles(Path beside, List<String> names, boolean replace) throws IOException {
-    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-      throw new NotDirectoryException(folder.toString());
-    }
     if (holdsRecord() && !replace) {
       throw new RecordExistsException(folder);
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -33,6 +34,7 @@ public final class RecordJson {
                   .build())
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
           .build();
 
@@ -97,12 +99,16 @@ public final class RecordJson {
                 + "\".");
       }
       addLaterFields(tree);
-      return MAPPER.treeToValue(tree, RunRecord.class);
+      RunRecord record = MAPPER.treeToValue(tree, RunRecord.class);
+      RecordShape.check(record);
+      return record;
     } catch (UnrecognizedPropertyException e) {
       throw new UnreadableRecordException(
           shown, "it has a field \"" + e.getPropertyName() + "\" that no record has.");
     } catch (JsonProcessingException e) {
       throw new UnreadableRecordException(shown, "it is damaged" + place(e) + ".");
+    } catch (IllegalArgumentException e) {
+      throw new UnreadableRecordException(shown, e.getMessage() + ".");
     }
   }
 

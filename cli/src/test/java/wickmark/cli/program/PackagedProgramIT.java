@@ -1,13 +1,18 @@
 package wickmark.cli.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -94,6 +99,25 @@ class PackagedProgramIT {
       assertThat(files.map(file -> file.getFileName().toString()))
           .contains("wickmark.jar")
           .noneMatch(name -> name.contains("junit") || name.contains("testdata"));
+    }
+  }
+
+  /** Each with its version and its licence, as the build knows them. */
+  @Test
+  void theBillOfMaterialsNamesEveryLibrary() throws IOException {
+    Path written = ProgramRun.PROGRAM.resolve("wickmark-bom.json");
+    assumeTrue(Files.exists(written), "not made by a build that is told to be offline");
+    Set<String> named = new TreeSet<>();
+    JsonNode bill = new ObjectMapper().readTree(written.toFile());
+    for (JsonNode part : bill.path("components")) {
+      assertThat(part.path("licenses")).as(part.path("name").asText()).isNotEmpty();
+      named.add(part.path("name").asText() + "-" + part.path("version").asText() + ".jar");
+    }
+
+    try (Stream<Path> files = Files.list(ProgramRun.PROGRAM.resolve("lib"))) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .filteredOn(name -> !name.equals("wickmark.jar"))
+          .containsExactlyInAnyOrderElementsOf(named);
     }
   }
 

@@ -130,6 +130,9 @@ final class SpotMeasurer {
       return null;
     }
     boolean[] whole = whole(norm, densest, box, peakNorm);
+    if (!hasDye(own, whole)) {
+      return null;
+    }
     return region(peak, own, norm, visible, whole, densest, box, peakAbsorbance);
   }
 
@@ -215,6 +218,16 @@ final class SpotMeasurer {
       whole[i] &= y > front.at(x) - SpotFinder.BEYOND_MM * mm;
     }
     return whole;
+  }
+
+  /** What lies beyond the front altogether has no centre of mass before it. */
+  private static boolean hasDye(Raster[] own, boolean[] whole) {
+    for (int i = 0; i < whole.length; i++) {
+      if (whole[i] && own[0].cells()[i] + own[1].cells()[i] + own[2].cells()[i] > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private SpotRegion.Box box(boolean[] visible) {
