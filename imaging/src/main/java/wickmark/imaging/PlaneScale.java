@@ -91,4 +91,9 @@ record PlaneScale(
         flat,
         more);
   }
+
+  /** Whether the scale is that of the desk: one said of the strip itself knows how high it lies. */
+  boolean isOfDesk() {
+    return source == PixelScale.Source.RULER || source == PixelScale.Source.CARD;
+  }
 }

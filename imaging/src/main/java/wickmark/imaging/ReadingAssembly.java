@@ -20,6 +20,9 @@ import wickmark.imaging.straight.StripFrame;
 
 /** Puts together what was found on one strip, in the strip's units and in the photo's pixels. */
 final class ReadingAssembly {
+  /** How sure it is how much larger a sheet with a raised rim looks, as a part of that. */
+  private static final double RAISED_DOUBT = 0.3;
+
   private final StripChoice.Candidate chosen;
   private final Straight straight;
   private final Lanes lanes;
@@ -65,7 +68,10 @@ final class ReadingAssembly {
     StripMeasurer.Measured measured =
         measurer.measure(lanes.tracks, lanes.spots, lanes.names, unknowns);
     ViewUncertainty view = viewUncertainty();
-    double relative = Math.hypot(plane.relativeUncertainty(), view.relativeScale());
+    double raised =
+        plane.isOfDesk() ? RAISED_DOUBT * (straight.frame.raisedMagnification() - 1) : 0;
+    double relative =
+        Math.hypot(Math.hypot(plane.relativeUncertainty(), view.relativeScale()), raised);
     double flatness = (plane.flat() ? 0.04 : 0.15) * cellsPerMm * unitsPerCell;
     StripEvidence evidence =
         StripMeasurer.strip(

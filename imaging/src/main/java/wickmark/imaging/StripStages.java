@@ -45,12 +45,23 @@ final class StripStages {
   private StripStages(Photo photo, ReadingRequest request, StripChoice.Candidate chosen) {
     this.request = request;
     this.chosen = chosen;
-    this.plane =
-        StripFrame.around(
-            chosen.plane().view(), chosen.corners(), chosen.unitsPerMm() / CELLS_PER_MM);
+    StripFrame onPlane = frame(1);
+    double raised =
+        chosen.plane().flat()
+            ? 1
+            : onPlane.bentLike(chosen.sides(), CELLS_PER_MM).raisedMagnification();
+    this.plane = chosen.plane().isOfDesk() ? frame(raised) : onPlane;
     this.frame = chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
     this.strip = StraightStrip.of(photo, frame, chosen.shape());
     this.map = DensityMap.of(strip, CELLS_PER_MM);
+  }
+
+  /** The strip's frame if it looked larger by so much than on the plane. */
+  private StripFrame frame(double magnification) {
+    return StripFrame.around(
+        chosen.plane().view(),
+        chosen.corners(),
+        chosen.unitsPerMm() * magnification / CELLS_PER_MM);
   }
 
   /** Reads the strip, or says what is missing. */

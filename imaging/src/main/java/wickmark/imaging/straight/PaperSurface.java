@@ -9,8 +9,9 @@ import java.util.List;
  * So the width along the strip tells m along it, the height across the strip tells m across it, and
  * both are undone. Lengths are then arc lengths: what a ruler reads on the sheet pressed flat.
  *
- * <p>All in the frame's cells. m is 1 at the corners, and between them a quadratic and a cubic term
- * along and across.
+ * <p>All in the frame's cells. Between the corners m changes by a quadratic and a cubic term along
+ * and across. No paper lies below the desk: where the sheet is narrower in the middle than at its
+ * ends, it is the ends that are raised, and the whole sheet looks larger by that.
  *
  * @param width of the frame
  * @param height of the frame
@@ -37,9 +38,30 @@ record PaperSurface(
     across = List.copyOf(across);
   }
 
-  /** Magnification at a place. */
+  /**
+   * Change of magnification that is as likely scissors as a raised rim: hand-cut strips have a
+   * waist of some tenths of a millimetre.
+   */
+  private static final double WAIST = 0.008;
+
+  /** Magnification at a place, where the corners' is 1. */
   double magnification(double x, double y) {
     return 1 + term(along, y / height) + term(across, x / width);
+  }
+
+  /** Magnification of the corners, at least 1: the lowest place of the sheet lies on the desk. */
+  double cornerMagnification() {
+    double lowest = lowest(along) + lowest(across);
+    double raised = lowest * lowest * lowest / (lowest * lowest + WAIST * WAIST);
+    return 1 / (1 + raised);
+  }
+
+  private static double lowest(List<Double> c) {
+    double least = 0;
+    for (int k = 0; k <= 20; k++) {
+      least = Math.min(least, term(c, k / 20.0));
+    }
+    return least;
   }
 
   private static double term(List<Double> c, double at) {

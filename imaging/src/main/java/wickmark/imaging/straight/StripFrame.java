@@ -101,6 +101,14 @@ public final class StripFrame {
     return new StripFrame(view, topLeft, ux, uy, cell, width, height, Optional.of(bent));
   }
 
+  /**
+   * How much larger the sheet looks than one that lies on the plane, because its rim is raised; 1
+   * where it is not.
+   */
+  public double raisedMagnification() {
+    return surface.map(PaperSurface::cornerMagnification).orElse(1.0);
+  }
+
   /** Greatest height of the sheet off the plane along its length, cells; 0 for a flat one. */
   public double bendHeight() {
     if (surface.isEmpty()) {
