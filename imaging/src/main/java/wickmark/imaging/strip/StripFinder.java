@@ -3,6 +3,7 @@ package wickmark.imaging.strip;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
@@ -84,14 +85,10 @@ public final class StripFinder {
         for (MarkRow ruler : rulers) {
           double[] line = line(r.quad().scaled(factor), side);
           if (ruler.hasEdgeAt(new PhotoPoint(line[0], line[1]), new PhotoPoint(line[2], line[3]))) {
-            Quad inner = stepInside(r.quad(), side, ruler.pixelsPerMm() / factor, paper);
-            if (inner != r.quad() && QuadSearch.supportOf(inner, edges) > 0) {
-              found.add(
-                  new Ranked(
-                      inner,
-                      score(inner, QuadSearch.supportOf(inner, edges), paper, small),
-                      BESIDE_REACH));
-            }
+            stepInside(r.quad(), side, ruler.pixelsPerMm() / factor, paper)
+                .map(inner -> besideRuler(inner, edges, paper, small))
+                .filter(inner -> inner.score() > 0)
+                .ifPresent(found::add);
           }
         }
       }
@@ -99,8 +96,15 @@ public final class StripFinder {
     return found;
   }
 
-  /** The quad with a side moved to the clearest step within its reach inwards; itself if none. */
-  private static Quad stepInside(Quad quad, int side, double perMm, PaperLikelihood paper) {
+  private static Ranked besideRuler(
+      Quad inner, EdgeMap edges, PaperLikelihood paper, ColourRaster picture) {
+    double support = QuadSearch.supportOf(inner, edges);
+    return new Ranked(inner, score(inner, support, paper, picture), BESIDE_REACH);
+  }
+
+  /** The quad with a side moved to the clearest step within its reach inwards; none if none is. */
+  private static Optional<Quad> stepInside(
+      Quad quad, int side, double perMm, PaperLikelihood paper) {
     double reach =
         Math.min(
             MarkRow.BESIDE_MM * perMm,
@@ -118,7 +122,7 @@ public final class StripFinder {
       }
     }
     if (at[0] == 0) {
-      return quad;
+      return Optional.empty();
     }
     double[] coarse = at;
     for (int i = -4; i <= 4; i++) {
@@ -132,7 +136,7 @@ public final class StripFinder {
         }
       }
     }
-    return quad.withSideMoved(side, at[0], at[1]);
+    return Optional.of(quad.withSideMoved(side, at[0], at[1]));
   }
 
   /** The best, then those that lie elsewhere: six strips on one scan are all to be seen. */
