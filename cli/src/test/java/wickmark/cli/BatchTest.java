@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -96,7 +97,7 @@ class BatchTest {
       StripMeasuring uneven =
           (photo, said) -> {
             if (calls.incrementAndGet() % 5 == 1) {
-              Thread.yield();
+              LockSupport.parkNanos(2_000_000);
             }
             return SampleStrip.measuring().measure(photo, said);
           };
@@ -123,7 +124,7 @@ class BatchTest {
       StripMeasuring counting =
           (photo, said) -> {
             most.accumulateAndGet(now.incrementAndGet(), Math::max);
-            Thread.yield();
+            LockSupport.parkNanos(2_000_000);
             now.decrementAndGet();
             return SampleStrip.measuring().measure(photo, said);
           };

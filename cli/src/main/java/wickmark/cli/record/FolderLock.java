@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * other settings cannot leave one's record with the other's table. The system lets go of it when a
  * process dies, however it dies.
  */
-final class FolderLock implements AutoCloseable {
+final class FolderLock {
   private static final String NAME = ".wickmark-lock";
 
   private final Path file;
@@ -61,8 +61,8 @@ final class FolderLock implements AutoCloseable {
     }
   }
 
-  @Override
-  public void close() throws IOException {
+  /** Lets others go on. */
+  void close() throws IOException {
     Files.deleteIfExists(file);
     channel.close();
   }

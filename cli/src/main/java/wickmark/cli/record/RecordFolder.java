@@ -109,8 +109,11 @@ public final class RecordFolder {
       if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS) && movedWhole(beside)) {
         return;
       }
-      try (FolderLock lock = FolderLock.of(folder)) {
+      FolderLock lock = FolderLock.of(folder);
+      try {
         moveFiles(beside, files.keySet().stream().sorted().toList(), replace);
+      } finally {
+        lock.close();
       }
     } finally {
       deleteWith(beside);

@@ -94,7 +94,7 @@ final class RecordShape {
             || name.equals("share")
             || name.equals("score");
     boolean positive =
-        name.equals("millimetresPerPixel") || name.endsWith("Px") && !place.endsWith("]");
+        name.equals("millimetresPerPixel") || (name.endsWith("Px") && !place.endsWith("]"));
     boolean notNegative = name.endsWith("Uncertainty") || name.endsWith("UncertaintyMm");
     boolean inRange =
         Math.abs(number) <= LARGEST
