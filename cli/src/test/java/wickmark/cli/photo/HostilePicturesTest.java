@@ -31,19 +31,26 @@ import org.junit.jupiter.params.provider.EnumSource;
 class HostilePicturesTest {
   /** A small picture in each kind of file that is read. */
   enum Kind {
-    JPEG(PictureBytes.written(PictureBytes.gradient(16, 12), "jpeg")),
-    PROGRESSIVE_JPEG(RareFiles.progressiveJpeg(PictureBytes.gradient(16, 12))),
-    PNG(PictureBytes.written(PictureBytes.gradient(16, 12), "png")),
-    BMP(PictureBytes.written(PictureBytes.gradient(16, 12), "bmp")),
-    TIFF(PictureBytes.written(PictureBytes.gradient(16, 12), "tiff")),
-    PACKED_TIFF(RareFiles.packedTiff(PictureBytes.gradient(16, 12))),
-    WEBP(RareFiles.losslessWebp()),
-    LOSSY_WEBP(RareFiles.lossyWebp());
+    JPEG,
+    PROGRESSIVE_JPEG,
+    PNG,
+    BMP,
+    TIFF,
+    PACKED_TIFF,
+    WEBP,
+    LOSSY_WEBP;
 
-    private final byte[] bytes;
-
-    Kind(byte[] bytes) {
-      this.bytes = bytes;
+    byte[] bytes() {
+      return switch (this) {
+        case JPEG -> PictureBytes.written(PictureBytes.gradient(16, 12), "jpeg");
+        case PROGRESSIVE_JPEG -> RareFiles.progressiveJpeg(PictureBytes.gradient(16, 12));
+        case PNG -> PictureBytes.written(PictureBytes.gradient(16, 12), "png");
+        case BMP -> PictureBytes.written(PictureBytes.gradient(16, 12), "bmp");
+        case TIFF -> PictureBytes.written(PictureBytes.gradient(16, 12), "tiff");
+        case PACKED_TIFF -> RareFiles.packedTiff(PictureBytes.gradient(16, 12));
+        case WEBP -> RareFiles.losslessWebp();
+        case LOSSY_WEBP -> RareFiles.lossyWebp();
+      };
     }
   }
 
@@ -85,10 +92,11 @@ class HostilePicturesTest {
     @ParameterizedTest
     @EnumSource
     void cutAtAnyByteItIsRefusedOrWhole(Kind kind) {
-      int[] whole = pixels(read(kind.bytes).orElseThrow());
+      byte[] bytes = kind.bytes();
+      int[] whole = pixels(read(bytes).orElseThrow());
       List<Integer> wrong = new ArrayList<>();
-      for (int length = 0; length < kind.bytes.length; length++) {
-        Optional<PhotoFile> cut = read(Arrays.copyOf(kind.bytes, length));
+      for (int length = 0; length < bytes.length; length++) {
+        Optional<PhotoFile> cut = read(Arrays.copyOf(bytes, length));
         if (cut.isPresent() && !Arrays.equals(pixels(cut.get()), whole)) {
           wrong.add(length);
         }
@@ -100,7 +108,7 @@ class HostilePicturesTest {
     /** A PNG's checksums tell every flipped bit that has a say in the pixels. */
     @Test
     void aBitFlippedAnywhereInAPngIsNoticedOrChangesNothing() {
-      byte[] png = Kind.PNG.bytes;
+      byte[] png = Kind.PNG.bytes();
       int[] whole = pixels(read(png).orElseThrow());
       List<Integer> wrong = new ArrayList<>();
       for (int bit = 0; bit < 8 * png.length; bit++) {
@@ -120,8 +128,9 @@ class HostilePicturesTest {
     @EnumSource
     void aBitFlippedAnywhereIsAPictureOrASentence(Kind kind) {
       int refused = 0;
-      for (int bit = 0; bit < 8 * kind.bytes.length; bit += 13) {
-        byte[] flipped = kind.bytes.clone();
+      byte[] bytes = kind.bytes();
+      for (int bit = 0; bit < 8 * bytes.length; bit += 13) {
+        byte[] flipped = bytes.clone();
         flipped[bit / 8] ^= (byte) (1 << bit % 8);
         refused += read(flipped).isEmpty() ? 1 : 0;
       }
@@ -136,7 +145,7 @@ class HostilePicturesTest {
 
     private void isRefusedBeforeMemoryIsTaken(byte[] bytes) {
       ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
-      read(Kind.PNG.bytes); // loads what every picture needs
+      read(Kind.PNG.bytes()); // loads what every picture needs
       long before = threads.getCurrentThreadAllocatedBytes();
 
       String refusal = refusalOf(bytes);
@@ -147,7 +156,7 @@ class HostilePicturesTest {
 
     @Test
     void png() {
-      byte[] png = Kind.PNG.bytes.clone();
+      byte[] png = Kind.PNG.bytes();
       ByteBuffer.wrap(png).putInt(16, 60_000).putInt(20, 60_000);
       CRC32 sum = new CRC32();
       sum.update(png, 12, 17);
@@ -158,7 +167,7 @@ class HostilePicturesTest {
 
     @Test
     void jpeg() {
-      byte[] jpeg = Kind.JPEG.bytes.clone();
+      byte[] jpeg = Kind.JPEG.bytes();
       int frame = RareFiles.indexOf(jpeg, 0xff, 0xc0);
       ByteBuffer.wrap(jpeg).putShort(frame + 5, (short) 60_000).putShort(frame + 7, (short) 60_000);
 
@@ -167,7 +176,7 @@ class HostilePicturesTest {
 
     @Test
     void bmp() {
-      byte[] bmp = Kind.BMP.bytes.clone();
+      byte[] bmp = Kind.BMP.bytes();
       ByteBuffer.wrap(bmp).order(ByteOrder.LITTLE_ENDIAN).putInt(18, 60_000).putInt(22, 60_000);
 
       isRefusedBeforeMemoryIsTaken(bmp);
@@ -191,8 +200,8 @@ class HostilePicturesTest {
   class OddKinds {
     @Test
     void aProgressiveJpegIsReadAsAnyOther() {
-      assertThat(pixels(read(Kind.PROGRESSIVE_JPEG.bytes).orElseThrow()))
-          .isEqualTo(pixels(read(Kind.JPEG.bytes).orElseThrow()));
+      assertThat(pixels(read(Kind.PROGRESSIVE_JPEG.bytes()).orElseThrow()))
+          .isEqualTo(pixels(read(Kind.JPEG.bytes()).orElseThrow()));
     }
 
     /** Adobe's CMYK is stored inverted: 255 is no ink. */
@@ -209,9 +218,9 @@ class HostilePicturesTest {
     @Test
     void ofAnAnimatedPngTheStillPictureIsMeasuredAndItIsSaid() {
       byte[] frames = {0, 0, 0, 3, 0, 0, 0, 0};
-      PhotoFile file = read(PictureBytes.withChunk(Kind.PNG.bytes, "acTL", frames)).orElseThrow();
+      PhotoFile file = read(PictureBytes.withChunk(Kind.PNG.bytes(), "acTL", frames)).orElseThrow();
 
-      assertThat(pixels(file)).isEqualTo(pixels(read(Kind.PNG.bytes).orElseThrow()));
+      assertThat(pixels(file)).isEqualTo(pixels(read(Kind.PNG.bytes()).orElseThrow()));
       assertThat(file.remarks())
           .containsExactly("strip.x holds 3 pictures; only the first is measured.");
     }
@@ -231,7 +240,7 @@ class HostilePicturesTest {
 
   @Nested
   class TagsThatLie {
-    private final byte[] jpeg = Kind.JPEG.bytes;
+    private final byte[] jpeg = Kind.JPEG.bytes();
 
     private void changeNothing(byte[] exif) {
       ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
@@ -298,7 +307,7 @@ class HostilePicturesTest {
     /** Each scan makes the decoder go over the whole picture once more. */
     @Test
     void aJpegOfThousandsOfScansIsRefused() throws Exception {
-      byte[] many = RareFiles.withLastScanRepeated(Kind.PROGRESSIVE_JPEG.bytes, 1000);
+      byte[] many = RareFiles.withLastScanRepeated(Kind.PROGRESSIVE_JPEG.bytes(), 1000);
 
       assertThat(refusalOf(many)).contains("scans");
     }
