@@ -42,6 +42,11 @@ final class SpotMeasurer {
   /** Channels that differ by less than this part of the density are grey. */
   private static final double GREY = 0.2;
 
+  /**
+   * Chroma over darkness (CIELAB) below which a stain is no dye's; coloured ones have 0.5 and more.
+   */
+  private static final double GREYISH = 0.35;
+
   private final DensityMap map;
   private final FittedLine baseline;
   private final FittedLine front;
@@ -123,17 +128,21 @@ final class SpotMeasurer {
     boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
     SpotRegion.Box box = box(visible);
     double size = Math.min(box.right() - box.left(), box.bottom() - box.top()) / mm;
-    boolean grey = isGrey(smooth, densest);
-    if (size < (grey ? LEAST_GREY_MM : LEAST_SIZE_MM) || (grey && isAtFront(box))) {
-      // What is grey and touches the front is pencil, a fold or a thing's shadow, not a dye that
-      // ran with it.
+    if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
       return null;
     }
     boolean[] whole = whole(norm, densest, box, peakNorm);
     if (!hasDye(own, whole)) {
       return null;
     }
-    return region(peak, own, norm, visible, whole, densest, box, peakAbsorbance);
+    SpotRegion spot = region(peak, own, norm, visible, whole, densest, box, peakAbsorbance);
+    // What is grey and touches the front is pencil, a fold or a thing's shadow, not a dye that ran
+    // with it.
+    return isAtFront(box) && isGreyish(spot.colour()) ? null : spot;
+  }
+
+  private static boolean isGreyish(LabColour colour) {
+    return Math.hypot(colour.a(), colour.b()) < GREYISH * (100 - colour.lightness());
   }
 
   private static boolean isGrey(Raster[] smooth, int cell) {
