@@ -4,7 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import wickmark.cli.measuring.RequestSettings;
 import wickmark.cli.table.ResultText;
+import wickmark.core.advice.Circumstances;
+import wickmark.core.advice.UncertaintyAdvice;
+import wickmark.core.chromatogram.Chromatogram;
+import wickmark.core.chromatogram.StripEvidence;
 import wickmark.core.record.RunRecord;
 import wickmark.core.uncertainty.Decimals;
 
@@ -12,8 +17,9 @@ import wickmark.core.uncertainty.Decimals;
  * Where the uncertainty of each spot's Rf comes from: a row a spot, a column a source.
  *
  * @param sources in the order in which the record names them first
+ * @param advice what has most of it, and what a person can do
  */
-record BudgetTable(List<String> sources, List<Row> rows) {
+record BudgetTable(List<String> sources, List<Row> rows, List<String> advice) {
   /** Four decimals show a ten-thousandth, the last place that an Rf carries here. */
   private static final int RF_DECIMALS = 4;
 
@@ -28,7 +34,7 @@ record BudgetTable(List<String> sources, List<Row> rows) {
    */
   record Contribution(String rf, String share) {}
 
-  static BudgetTable of(RunRecord record) {
+  static BudgetTable of(RunRecord record, StripEvidence evidence) {
     Set<String> sources = new LinkedHashSet<>();
     for (RunRecord.Lane lane : record.lanes()) {
       lane.spots().forEach(spot -> spot.budget().forEach(line -> sources.add(line.source())));
@@ -43,7 +49,16 @@ record BudgetTable(List<String> sources, List<Row> rows) {
                 sources.stream().map(source -> contribution(spot, source)).toList()));
       }
     }
-    return new BudgetTable(List.copyOf(sources), rows);
+    return new BudgetTable(List.copyOf(sources), rows, advice(record, evidence));
+  }
+
+  /** The record has no budgets of distances; they follow from the evidence as its Rf did. */
+  private static List<String> advice(RunRecord record, StripEvidence evidence) {
+    Chromatogram strip =
+        Chromatogram.of(evidence, RequestSettings.from(record.settings()).centre());
+    return UncertaintyAdvice.of(strip, Circumstances.of(record)).stream()
+        .map(UncertaintyAdvice::sentence)
+        .toList();
   }
 
   private static Contribution contribution(RunRecord.Spot spot, String source) {

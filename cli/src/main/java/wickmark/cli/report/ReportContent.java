@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import wickmark.cli.table.HandWords;
 import wickmark.cli.table.ResultText;
+import wickmark.core.chromatogram.StripEvidence;
 import wickmark.core.record.RunRecord;
 
 /** Everything the report's template prints, worked out to the last digit. */
@@ -49,7 +50,7 @@ record ReportContent(
   /** A name and a value. */
   record Fact(String name, String value) {}
 
-  static ReportContent of(RunRecord record, Sketch photo, Sketch strip) {
+  static ReportContent of(RunRecord record, StripEvidence evidence, Sketch photo, Sketch strip) {
     String title = String.valueOf(record.settings().getOrDefault("title", record.photo().file()));
     return new ReportContent(
         title,
@@ -64,7 +65,7 @@ record ReportContent(
         record.unknowns().stream()
             .map(unknown -> new Answer(unknown.lane(), ResultText.answers(unknown)))
             .toList(),
-        BudgetTable.of(record),
+        BudgetTable.of(record, evidence),
         "wickmark measure "
             + argument(record.photo().file())
             + " --corrections corrections.json --replace",

@@ -31,6 +31,7 @@ public final class ReportPage {
         "report.ftlh",
         ReportContent.of(
             record,
+            straightened.evidence(),
             SketchDrawing.onPhoto(record, photo),
             SketchDrawing.onStrip(record, straightened, straightenedPng)),
         SCRIPT,

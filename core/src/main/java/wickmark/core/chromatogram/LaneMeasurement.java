@@ -118,7 +118,7 @@ final class LaneMeasurement {
             ruler.distanceOf(spot.extent().bottomAlong())),
         factors,
         ruler.rfBudget(counting),
-        ruler.distanceBudget(LaneRuler.SPOT, spot.centroid()));
+        ruler.distanceBudget(UncertaintySource.SPOT, spot.centroid()));
   }
 
   private void noteBeyondLines(int number, SpotEvidence spot, Place counting) {

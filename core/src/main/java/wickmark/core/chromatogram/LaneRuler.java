@@ -18,13 +18,6 @@ import wickmark.core.uncertainty.UncertaintyBudget;
  * the uncertainty halfway.
  */
 final class LaneRuler {
-  static final String SPOT = "finding the spot's centre";
-  static final String FRONT = "finding the solvent front";
-  static final String BASELINE = "finding the baseline";
-  static final String STRAIGHTENING = "straightening the picture";
-  static final String FLATNESS = "paper not lying flat";
-  static final String SCALE = "the scale";
-
   private final Place baseline;
   private final Place front;
   private final StripEvidence.SharedUncertainties shared;
@@ -47,11 +40,17 @@ final class LaneRuler {
   UncertaintyBudget rfBudget(Place spot) {
     double part = part(spot);
     return UncertaintyBudget.builder()
-        .add(SPOT, 1 / length(), spot.standardUncertainty())
-        .add(FRONT, -part / length(), front.standardUncertainty())
-        .add(BASELINE, -(1 - part) / length(), baseline.standardUncertainty())
-        .add(STRAIGHTENING, part * (1 - part), shared.straightening())
-        .add(FLATNESS, 2 * StrictMath.sqrt(part * (1 - part)) / length(), shared.flatness())
+        .add(UncertaintySource.SPOT.words(), 1 / length(), spot.standardUncertainty())
+        .add(UncertaintySource.FRONT.words(), -part / length(), front.standardUncertainty())
+        .add(
+            UncertaintySource.BASELINE.words(),
+            -(1 - part) / length(),
+            baseline.standardUncertainty())
+        .add(UncertaintySource.STRAIGHTENING.words(), part * (1 - part), shared.straightening())
+        .add(
+            UncertaintySource.FLATNESS.words(),
+            2 * StrictMath.sqrt(part * (1 - part)) / length(),
+            shared.flatness())
         .build();
   }
 
@@ -60,24 +59,25 @@ final class LaneRuler {
   }
 
   /** The budget of a distance from the baseline, for a spot or, at the lane's length, the front. */
-  UncertaintyBudget distanceBudget(String what, Place place) {
+  UncertaintyBudget distanceBudget(UncertaintySource what, Place place) {
     double part = part(place);
     double distance = place.along() - baseline.along();
     return UncertaintyBudget.builder()
-        .add(what, 1, place.standardUncertainty())
-        .add(BASELINE, -1, baseline.standardUncertainty())
-        .add(SCALE, distance, shared.relativeScale())
-        .add(STRAIGHTENING, distance * (1 - part), shared.straightening())
-        .add(FLATNESS, 2 * StrictMath.sqrt(part), shared.flatness())
+        .add(what.words(), 1, place.standardUncertainty())
+        .add(UncertaintySource.BASELINE.words(), -1, baseline.standardUncertainty())
+        .add(UncertaintySource.SCALE.words(), distance, shared.relativeScale())
+        .add(UncertaintySource.STRAIGHTENING.words(), distance * (1 - part), shared.straightening())
+        .add(UncertaintySource.FLATNESS.words(), 2 * StrictMath.sqrt(part), shared.flatness())
         .build();
   }
 
   Measured distance(Place spot) {
-    return new Measured(spot.along() - baseline.along(), distanceBudget(SPOT, spot).combined());
+    return new Measured(
+        spot.along() - baseline.along(), distanceBudget(UncertaintySource.SPOT, spot).combined());
   }
 
   Measured frontDistance() {
-    return new Measured(length(), distanceBudget(FRONT, front).combined());
+    return new Measured(length(), distanceBudget(UncertaintySource.FRONT, front).combined());
   }
 
   double distanceOf(double along) {
