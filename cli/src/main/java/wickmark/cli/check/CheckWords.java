@@ -156,7 +156,9 @@ final class CheckWords {
                           + row.distance().orElseThrow().toPlainString()
                           + " mm ("
                           + row.place()
-                          + ") lies apart from the other readings (Grubbs test, 5 %)."));
+                          + ") lies apart from the other readings, by more than chance gives"
+                          + " (Grubbs' test, 5 %) and by more than a reading with a ruler is"
+                          + " uncertain (k = 2)."));
     }
     if (report.leftOut() > 0) {
       sentences.add(

@@ -22,4 +22,9 @@ public record CheckSettings(double lengthUncertainty) {
   public static CheckSettings defaults() {
     return new CheckSettings(1 / StrictMath.sqrt(3));
   }
+
+  /** Returns the expanded uncertainty (k = 2) of a length that a person reads, mm. */
+  double expandedLengthUncertainty() {
+    return 2 * lengthUncertainty;
+  }
 }

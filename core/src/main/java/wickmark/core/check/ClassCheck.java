@@ -120,13 +120,9 @@ final class ClassCheck {
     return summaries;
   }
 
-  private static ClassReport.SpotSummary summary(String lane, int number, List<Mark> marks) {
+  private ClassReport.SpotSummary summary(String lane, int number, List<Mark> marks) {
     List<Double> distances = marks.stream().map(Mark::hand).toList();
     RobustMean robust = RobustMean.of(distances);
-    Optional<HandReading> outlier =
-        GrubbsTest.of(distances)
-            .filter(GrubbsTest::isOutlier)
-            .map(test -> marks.get(test.index()).row());
     return new ClassReport.SpotSummary(
         lane,
         number,
@@ -134,6 +130,21 @@ final class ClassCheck {
         distances,
         robust.mean(),
         robust.standardDeviation(),
-        outlier);
+        outlier(distances, robust).map(index -> marks.get(index).row()));
+  }
+
+  /**
+   * Where a class reads more alike than a ruler's divisions let it, the test calls a reading an
+   * outlier that is as right as the others; so it must also be further from them than a reading is
+   * uncertain.
+   */
+  private Optional<Integer> outlier(List<Double> distances, RobustMean robust) {
+    return GrubbsTest.of(distances)
+        .filter(GrubbsTest::isOutlier)
+        .map(GrubbsTest::index)
+        .filter(
+            index ->
+                Math.abs(distances.get(index) - robust.mean())
+                    > settings.expandedLengthUncertainty());
   }
 }

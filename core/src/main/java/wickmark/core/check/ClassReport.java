@@ -36,7 +36,8 @@ public record ClassReport(
    * @param distances what was read, mm, in the order of the readers
    * @param robustMean algorithm A of ISO 13528, mm
    * @param robustDeviation likewise
-   * @param outlier the reading that the Grubbs test (5 %, two-sided) calls an outlier, if any
+   * @param outlier the reading that the Grubbs test (5 %, two-sided) calls an outlier and that lies
+   *     further from the robust mean than a reading is uncertain (k = 2), if any
    */
   public record SpotSummary(
       String lane,
