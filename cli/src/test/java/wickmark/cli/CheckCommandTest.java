@@ -8,6 +8,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -135,6 +138,40 @@ class CheckCommandTest {
     assertThat(run.out()).contains("2 readers").contains("kim").contains("lee");
   }
 
+  /**
+   * Eight readers read every spot twice, one of them one spot 1.5 mm too high: every method has
+   * something to say.
+   */
+  @Test
+  void everyMethodsSourceIsNamedOnceOnScreenAndPage() throws IOException {
+    List<String> lines = new ArrayList<>(List.of("lane,spot,distance_mm,reader"));
+    for (int time = 0; time < 2; time++) {
+      for (int reader = 0; reader < 8; reader++) {
+        for (RunRecord.Lane lane : record.lanes()) {
+          for (RunRecord.Spot spot : lane.spots()) {
+            double apart = reader == 7 && time == 0 && lane.name().equals("A") ? 1.5 : 0;
+            double read = middle(spot) + 0.1 * ((reader + spot.number() + time) % 3) + apart;
+            lines.add(
+                String.format(
+                    Locale.ROOT, "%s,%d,%.1f,p%d", lane.name(), spot.number(), read, reader));
+          }
+        }
+      }
+    }
+
+    CommandLineRun run = run("check", recordFile, hand("class.csv", lines.toArray(new String[0])));
+
+    assertThat(List.of(run.out(), Files.readString(folder.resolve("strip/check.html"))))
+        .allSatisfy(
+            text ->
+                assertThat(text.replace('ₙ', 'n').replace("&#39;", "'"))
+                    .containsOnlyOnce("the En number of ISO 13528")
+                    .containsOnlyOnce("limits of agreement after Bland and Altman (Lancet 1986)")
+                    .containsOnlyOnce("Deming regression, for errors in both; Statistical")
+                    .containsOnlyOnce("repeatability and reproducibility, ISO 5725-2")
+                    .containsOnlyOnce("Grubbs' test at 5 %, ISO 5725-2"));
+  }
+
   @Test
   void otherResultsAreNotOverwrittenUnlessAskedTo() throws IOException {
     Path hand = hand("hand.csv", rightReadings());
@@ -186,7 +223,11 @@ class CheckCommandTest {
   }
 
   private double middleOfA() {
-    Double middle = record.lanes().get(0).spots().get(0).middleMm();
+    return middle(record.lanes().get(0).spots().get(0));
+  }
+
+  private static double middle(RunRecord.Spot spot) {
+    Double middle = spot.middleMm();
     return middle == null ? Double.NaN : middle;
   }
 

@@ -29,7 +29,9 @@ public final class CheckTable {
     List<String> differing = differing(report);
     if (!differing.isEmpty()) {
       lines.add("");
-      lines.add("Values that differ by more than both uncertainties together allow (|En| > 1):");
+      lines.add(
+          "Values that differ by more than both uncertainties together allow (|En| > 1, the En"
+              + " number of ISO 13528):");
       lines.addAll(differing);
     }
     for (ReaderReport reader : report.readers()) {

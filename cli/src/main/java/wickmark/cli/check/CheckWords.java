@@ -115,7 +115,7 @@ final class CheckWords {
                         + signed(agreement.upper().value(), 2)
                         + " mm "
                         + interval(agreement.upper().confidence(), 2)
-                        + "."));
+                        + ", the limits of agreement after Bland and Altman (Lancet 1986)."));
     report
         .line()
         .ifPresent(
@@ -132,7 +132,8 @@ final class CheckWords {
                         + signed(line.intercept(), 2)
                         + " mm "
                         + interval(line.interceptConfidence(), 2)
-                        + " at zero (Deming regression)."));
+                        + " at zero (Deming regression, for errors in both; Statistical Adjustment of"
+                        + " Data, 1943)."));
     report
         .precision()
         .ifPresent(
@@ -142,7 +143,7 @@ final class CheckWords {
                         + millimetres(precision.repeatability())
                         + ", different readers to "
                         + millimetres(precision.reproducibility())
-                        + " (standard deviations, ISO 5725-2)."));
+                        + " (standard deviations of repeatability and reproducibility, ISO 5725-2)."));
     for (ClassReport.SpotSummary spot : report.spots()) {
       spot.outlier()
           .ifPresent(
@@ -157,7 +158,7 @@ final class CheckWords {
                           + " mm ("
                           + row.place()
                           + ") lies apart from the other readings, by more than chance gives"
-                          + " (Grubbs' test, 5 %) and by more than a reading with a ruler is"
+                          + " (Grubbs' test at 5 %, ISO 5725-2) and by more than a reading with a ruler is"
                           + " uncertain (k = 2)."));
     }
     if (report.leftOut() > 0) {

@@ -7,6 +7,9 @@ import java.util.Optional;
 /**
  * A straight line through points both of whose coordinates have errors (Deming regression), with 95
  * % confidence intervals by the jackknife.
+ *
+ * <p>Reference: Statistical Adjustment of Data, 1943 (from memory); the interval by leaving out one
+ * point after the other is common practice in comparing methods.
  */
 public record DemingLine(
     double intercept, double slope, Interval interceptConfidence, Interval slopeConfidence) {
