@@ -116,6 +116,18 @@ class DamagedRecordsTest {
     }
   }
 
+  @Test
+  void aNameThatTurnsTheWritingIsRefusedByAllThatReadRecords() throws IOException {
+    String text = Files.readString(record).replace("\"B\"", "\"B\\u202E\"");
+
+    assertThat(said(text))
+        .allSatisfy(
+            said ->
+                assertThat(said)
+                    .contains("record.json cannot be read: ")
+                    .contains("has a character in it that is not seen"));
+  }
+
   @ParameterizedTest
   @ValueSource(longs = {1, 2})
   void aValueChangedAnywhere(long seed) throws IOException {

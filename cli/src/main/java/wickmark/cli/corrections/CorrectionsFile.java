@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import wickmark.cli.text.VisibleText;
 
 /** Reads corrections. The file may come from anywhere: all of it is checked. */
 public final class CorrectionsFile {
@@ -147,19 +148,25 @@ public final class CorrectionsFile {
 
   private Map<String, Object> settings(JsonNode tree) throws UnreadableCorrectionsException {
     JsonNode settings = object(tree, "settings");
-    checkValues(settings);
+    checkValues("settings", settings);
     return MAPPER.convertValue(settings, new TypeReference<Map<String, Object>>() {});
   }
 
-  private void checkValues(JsonNode node) throws UnreadableCorrectionsException {
+  private void checkValues(String place, JsonNode node) throws UnreadableCorrectionsException {
     if (node.isNull()) {
       throw fault("one of its settings is null; leave out what is not said.");
     }
     if (node.isNumber() && !(Math.abs(node.doubleValue()) <= LARGEST)) {
       throw fault("it has a number beyond ±" + Math.round(LARGEST) + ".");
     }
-    for (JsonNode part : node) {
-      checkValues(part);
+    if (node.isTextual() && !VisibleText.is(node.textValue())) {
+      throw fault("its field \"" + place + "\" " + VisibleText.REFUSAL + ".");
+    }
+    for (Map.Entry<String, JsonNode> part : node.properties()) {
+      checkValues(place + "." + part.getKey(), part.getValue());
+    }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      checkValues(place + "[" + i + "]", node.get(i));
     }
   }
 

@@ -3,6 +3,7 @@ package wickmark.cli.measuring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import wickmark.cli.text.VisibleText;
 import wickmark.core.chromatogram.SpotCentre;
 import wickmark.imaging.ReadingRequest.Area;
 import wickmark.imaging.ReadingRequest.Bottom;
@@ -111,24 +112,8 @@ public final class OptionText {
    * @throws IllegalArgumentException if something does
    */
   public static void checkVisible(String option, String text) {
-    boolean turns =
-        text.codePoints()
-            .anyMatch(
-                c ->
-                    Character.isISOControl(c)
-                        || c == 0x2028
-                        || c == 0x2029
-                        || c == 0x061C
-                        || c == 0x200E
-                        || c == 0x200F
-                        || (c >= 0x202A && c <= 0x202E)
-                        || (c >= 0x2066 && c <= 0x2069)
-                        || Character.getType(c) == Character.SURROGATE);
-    if (turns) {
-      throw new IllegalArgumentException(
-          option
-              + " has a character in it that is not seen: a line break, or a mark that turns the"
-              + " direction of writing; leave it out");
+    if (!VisibleText.is(text)) {
+      throw new IllegalArgumentException(option + " " + VisibleText.REFUSAL);
     }
   }
 

@@ -46,6 +46,7 @@ public final class RequestSettings {
           "dpi",
           "stripWidth",
           "stripHeight",
+          "printedLength",
           "span",
           "spanMillimetres",
           "spotCentre",
@@ -128,7 +129,7 @@ public final class RequestSettings {
   }
 
   private static String lane(List<?> parts) {
-    return String.valueOf(parts.get(1));
+    return Settings.asText("spots", parts.get(1));
   }
 
   private static PhotoPoint place(List<?> parts, int at) {
@@ -182,8 +183,8 @@ public final class RequestSettings {
   private static ReadingRequest reading(Settings s) {
     OptionalDouble count = s.number("laneCount");
     return new ReadingRequest(
-        s.list("lanes").stream().map(String::valueOf).toList(),
-        new LinkedHashSet<>(s.list("unknown").stream().map(String::valueOf).toList()),
+        s.texts("lanes"),
+        new LinkedHashSet<>(s.texts("unknown")),
         count.isPresent() ? OptionalInt.of((int) count.getAsDouble()) : OptionalInt.empty(),
         scale(s),
         new SaidStrip(
@@ -202,7 +203,7 @@ public final class RequestSettings {
     for (Object entry : s.list("origin")) {
       List<?> origin = Settings.asList("origin", entry, 3);
       origins.put(
-          String.valueOf(origin.get(0)),
+          Settings.asText("origin", origin.get(0)),
           new PhotoPoint(
               Settings.asNumber("origin", origin.get(1)),
               Settings.asNumber("origin", origin.get(2))));
@@ -230,9 +231,13 @@ public final class RequestSettings {
     if (printed.isPresent()) {
       return Optional.of(new SaidScale.Print(printed.getAsDouble()));
     }
+    Optional<Segment> span = s.segment("span");
     OptionalDouble millimetres = s.number("spanMillimetres");
-    return s.segment("span")
-        .map(span -> new SaidScale.Span(span.from(), span.to(), millimetres.orElseThrow()));
+    if (span.isPresent() != millimetres.isPresent()) {
+      throw new IllegalArgumentException(
+          "the settings \"span\" and \"spanMillimetres\" are not both there");
+    }
+    return span.map(ends -> new SaidScale.Span(ends.from(), ends.to(), millimetres.getAsDouble()));
   }
 
   /** Settings by name, each checked for its kind. */
@@ -240,6 +245,10 @@ public final class RequestSettings {
     List<?> list(String name) {
       @Nullable Object value = values.get(name);
       return value == null ? List.of() : asList(name, value, -1);
+    }
+
+    List<String> texts(String name) {
+      return list(name).stream().map(value -> asText(name, value)).toList();
     }
 
     OptionalDouble number(String name) {
@@ -260,6 +269,13 @@ public final class RequestSettings {
         return list;
       }
       throw new IllegalArgumentException("the setting \"" + name + "\" is not a list as expected");
+    }
+
+    static String asText(String name, @Nullable Object value) {
+      if (value instanceof String text) {
+        return text;
+      }
+      throw new IllegalArgumentException("the setting \"" + name + "\" has a name that is no text");
     }
 
     static double asNumber(String name, @Nullable Object value) {

@@ -1,7 +1,5 @@
 package wickmark.cli.overview;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import wickmark.cli.table.ResultText;
@@ -18,13 +16,13 @@ record OverviewContent(
   /**
    * One record.
    *
-   * @param address of its folder, as part of a link
+   * @param folder its folder's name
    * @param findings what explains the unknown, one sentence each
    */
   record Entry(
       String name,
       String picture,
-      String address,
+      String folder,
       String overview,
       List<String> findings,
       List<String> warnings) {}
@@ -46,7 +44,7 @@ record OverviewContent(
     return new Entry(
         String.valueOf(record.settings().getOrDefault("title", named.folder())),
         record.photo().file(),
-        "./" + URLEncoder.encode(named.folder(), StandardCharsets.UTF_8).replace("+", "%20"),
+        named.folder(),
         ResultText.overview(record),
         record.unknowns().stream()
             .flatMap(unknown -> unknown.findings().stream().limit(1))

@@ -7,12 +7,13 @@ import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import wickmark.cli.text.VisibleText;
 import wickmark.core.record.RunRecord;
 
 /**
  * Whether a record that was read is one that could have been measured: nothing is missing but what
- * may be unknown, places have two numbers, and every number is one. Everything that uses a record
- * may rely on it.
+ * may be unknown, places have two numbers, every number is one, and every text but the picture's
+ * file name shows as it is. Everything that uses a record may rely on it.
  */
 final class RecordShape {
   private static final Map<String, Integer> SIZES =
@@ -77,12 +78,35 @@ final class RecordShape {
       checkFields(place, inner);
     } else if (value instanceof Number number) {
       checkRange(place, name, number.doubleValue());
+    } else if (value instanceof String text) {
+      checkText(place, text);
+    } else if (value instanceof Map<?, ?> settings) {
+      settings.forEach((setting, said) -> checkSetting(place + "." + setting, said));
     } else if (value instanceof List<?> list) {
       checkSize(place, name, list, type);
       AnnotatedType element =
           ((AnnotatedParameterizedType) type).getAnnotatedActualTypeArguments()[0];
       for (int i = 0; i < list.size(); i++) {
         check(place + "[" + i + "]", name, element, list.get(i));
+      }
+    }
+  }
+
+  /** A file may be called anything, and is known by its name; whoever shows it has to see to it. */
+  private static void checkText(String place, String text) {
+    if (!place.equals("photo.file") && !VisibleText.is(text)) {
+      throw new IllegalArgumentException("\"" + place + "\" " + VisibleText.REFUSAL);
+    }
+  }
+
+  private static void checkSetting(String place, @Nullable Object said) {
+    if (said instanceof String text) {
+      checkText(place, text);
+    } else if (said instanceof Map<?, ?> inner) {
+      inner.forEach((name, value) -> checkSetting(place + "." + name, value));
+    } else if (said instanceof List<?> list) {
+      for (int i = 0; i < list.size(); i++) {
+        checkSetting(place + "[" + i + "]", list.get(i));
       }
     }
   }

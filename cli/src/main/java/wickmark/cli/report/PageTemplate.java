@@ -20,6 +20,7 @@ import java.util.Base64;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import wickmark.cli.text.VisibleText;
 
 /**
  * A page from a template. The engine escapes every text; every page shares one style sheet, whose
@@ -65,10 +66,7 @@ public final class PageTemplate {
   /** JSON that ends no script, whatever the names in it are. */
   private static String harmless(Object data) {
     try {
-      return DATA.writeValueAsString(data)
-          .replace("<", "\\u003c")
-          .replace("\u2028", "\\u2028")
-          .replace("\u2029", "\\u2029");
+      return VisibleText.ofJson(DATA.writeValueAsString(data).replace("<", "\\u003c"));
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a value in memory can always be written", e);
     }
@@ -88,7 +86,8 @@ public final class PageTemplate {
     } catch (TemplateException e) {
       throw new IllegalStateException("a page's template and content do not fit", e);
     }
-    return page.toString();
+    // A picture may be called anything, and so may a reader of the strip.
+    return VisibleText.ofPage(page.toString());
   }
 
   private static Configuration templates(Class<?> home) {

@@ -106,6 +106,21 @@ class CorrectionsFileTest {
         "000 | xyz | does not say which picture",
         "[\"A\", \"X\"] | [\"A\", \"A\"] | two lanes have the same name",
         "[\"A\", \"X\"] | [\"A\", \" \"] | a lane has no name",
+        "[\"A\", \"X\"] | [\"A\\u202E\", \"X\"] | 'its field \"settings.lanes[0]\" has a character in it that is not seen'",
+        "[\"A\", \"X\"] | [\"A\\u0007\", \"X\"] | 'its field \"settings.lanes[0]\" has a character'",
+        "[[\"A\", 2 | [[\"A\\u200F\", 2 | 'its field \"settings.origin[0][0]\" has a character'",
+        "\"stripWidth\": 60 | \"title\": \"a\\nb\" | 'its field \"settings.title\" has a character'",
+        "\"stripWidth\": 60 | \"title\": [1] | 'its field \"settings.title\" is no text'",
+        "\"stripWidth\": 60 | \"laneCount\": 2.5 | 'its field \"settings.laneCount\" is no whole number'",
+        "\"stripWidth\": 60 | \"laneCount\": 3 | it names 2 lanes and counts 3",
+        "\"stripWidth\": 60 | \"stripWidth\": 60, \"dpi\": 300 | says the scale in more than one way",
+        "\"stripWidth\": 60 | \"span\": [1, 2, 3, 4] | are not both there",
+        "\"stripWidth\": 60 | \"spanMillimetres\": 4 | are not both there",
+        "\"stripWidth\": 60 | \"printedLength\": 10 | 'its field \"settings.printedLength\"'",
+        "[1, 8, 8, 8] | [1, 8, 1, 8] | is twice the same place",
+        "[\"A\", \"X\"] | [\"A \", \"X\"] | begins or ends with a space",
+        "[\"A\", \"X\"] | [\"A\", [\"X\"]] | has a name that is no text",
+        "[\"add\", \"A\", 3, 4] | [\"add\", 7, 3, 4] | has a name that is no text",
         "[\"X\"] | [\"Y\"] | 'a lane \"Y\" that is not among its lanes'",
         "[\"add\", \"A\", 3, 4] | [\"add\", \"B\", 3, 4] | 'a lane \"B\" that is not among'",
         "[\"add\", \"A\", 3, 4] | [\"put\", \"A\", 3, 4] | 'an entry that is none of'",
@@ -127,6 +142,15 @@ class CorrectionsFileTest {
         .isInstanceOf(UnreadableCorrectionsException.class)
         .hasMessageStartingWith(file + ": ")
         .hasMessageContaining(words);
+  }
+
+  @Test
+  void aCardsPrintedLengthIsASettingLikeOthers() throws Exception {
+    Corrections corrections =
+        CorrectionsFile.read(file(SOUND.replace("\"stripWidth\": 60", "\"printedLength\": 97.5")));
+
+    assertThat(corrections.request().reading().scale())
+        .contains(new ReadingRequest.SaidScale.Print(97.5));
   }
 
   @Test

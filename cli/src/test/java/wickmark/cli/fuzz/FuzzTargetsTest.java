@@ -4,6 +4,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import wickmark.cli.CommandLineFuzz;
+import wickmark.cli.corrections.CorrectionsFuzz;
 import wickmark.cli.hand.HandReadingsFuzz;
 import wickmark.cli.photo.FuzzSeeds;
 import wickmark.cli.photo.PictureFuzz;
@@ -40,6 +41,11 @@ class FuzzTargetsTest {
   @Test
   void records() throws Exception {
     byChance(RecordFuzz::fuzzerTestOneInput, Seeds.record(), 200);
+  }
+
+  @Test
+  void corrections() throws Exception {
+    byChance(CorrectionsFuzz::fuzzerTestOneInput, Seeds.corrections(), 200);
   }
 
   @Test

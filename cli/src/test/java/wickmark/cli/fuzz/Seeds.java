@@ -19,6 +19,7 @@ public final class Seeds {
       write(folder.resolve("pictures").resolve(file.getKey()), file.getValue());
     }
     write(folder.resolve("records/sample"), record());
+    write(folder.resolve("corrections/sample"), corrections());
     write(folder.resolve("options/sample"), options());
     write(folder.resolve("readings/sample"), readings());
   }
@@ -30,6 +31,22 @@ public final class Seeds {
 
   static byte[] record() {
     return RecordJson.text(RecordJson.rounded(SampleStrip.record()))
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  static byte[] corrections() {
+    return """
+        {"format": "wickmark-corrections/1",
+         "photo": {"file": "a.jpg", "sha256": "%s"},
+         "strip": {"number": 1, "of": 1, "cornersPx": [[0, 0], [9, 0], [9, 9], [0, 9]]},
+         "settings": {"title": "Icing", "lanes": ["A", "X"], "unknown": ["X"], "bottom": "down",
+           "corners": [[0, 0], [9, 0], [9, 9], [0, 9]], "baseline": [1, 8, 8, 8],
+           "front": [1, 1, 8, 1.5], "ignore": [[0, 0, 1, 1]], "origin": [["A", 2, 8]],
+           "span": [1, 2, 3, 4], "spanMillimetres": 10, "spotCentre": "middle",
+           "toleranceRf": 0.05, "toleranceColour": 12,
+           "spots": [["add", "A", 3, 4], ["move", "X", 5, 6, 5, 6.5], ["remove", 7, 7]]}}
+        """
+        .formatted("0".repeat(64))
         .getBytes(StandardCharsets.UTF_8);
   }
 

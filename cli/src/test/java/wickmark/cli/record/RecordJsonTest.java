@@ -192,6 +192,34 @@ class RecordJsonTest {
       assertThat(refusalOf("[1, 2")).contains("damaged near line 1");
     }
 
+    /** The escape is JSON's: the reader sees the mark itself. */
+    @Test
+    void refusesTextThatTurnsTheWriting() {
+      String text = RecordJson.text(sample());
+      String lane = sample().lanes().get(0).name();
+
+      assertThat(refusalOf(text.replace('"' + lane + '"', '"' + lane + "\\u202E\"")))
+          .startsWith("record.json cannot be read: ")
+          .contains("\"lanes[0].name\" has a character in it that is not seen")
+          .endsWith(".");
+      assertThat(
+              refusalOf(
+                  text.replace("\"settings\" : {", "\"settings\" : {\"title\": \"\\u0007\",")))
+          .contains("\"settings.title\" has a character");
+      assertThat(
+              refusalOf(
+                  text.replace(
+                      "\"settings\" : {", "\"settings\" : {\"x\": [{\"y\": \"\\u2066\"}],")))
+          .contains("\"settings.x[0].y\" has a character");
+    }
+
+    @Test
+    void aPictureMayBeCalledAnything() {
+      String text = RecordJson.text(sample()).replace("strip.jpg", "a\\u202Egpj.exe");
+
+      assertThat(refusalOf(text)).isEmpty();
+    }
+
     @Test
     void refusesEndlessNesting() {
       assertThat(refusalOf("{\"format\":" + "[".repeat(100_000))).contains("damaged");

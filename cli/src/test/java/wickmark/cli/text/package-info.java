@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.text;
+
+import org.jspecify.annotations.NullMarked;
