@@ -2,68 +2,67 @@ package wickmark.cli.record;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import org.jspecify.annotations.Nullable;
+import java.util.concurrent.locks.ReentrantLock;
 
 /**
- * Keeps other runs out of a record folder while its files are exchanged, so that two runs with
- * other settings cannot leave one's record with the other's table. The system lets go of it when a
- * process dies, however it dies.
+ * Keeps other runs out of the records of an output folder while the files of one are exchanged, so
+ * that two runs with other settings cannot leave one's record with the other's table. The system
+ * lets go of the lock when a process dies, however it dies.
+ *
+ * <p>The locked file stays in the folder. Were it deleted, a run that had opened it before and one
+ * that makes it anew would each hold a lock, on two files of one name.
  */
 final class FolderLock {
-  private static final String NAME = ".wickmark-lock";
+  static final String NAME = ".wickmark-lock";
 
-  private final Path file;
+  /**
+   * The system's lock belongs to the process, not to the thread, and is gone as soon as the process
+   * closes the file anywhere: threads take turns before they ask for it.
+   */
+  private static final ReentrantLock TURN = new ReentrantLock();
+
   private final FileChannel channel;
 
-  private FolderLock(Path file, FileChannel channel) {
-    this.file = file;
+  private FolderLock(FileChannel channel) {
     this.channel = channel;
   }
 
-  /** Waits for the lock of a folder. */
-  static FolderLock of(Path folder) throws IOException {
-    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-      throw new NotDirectoryException(folder.toString());
-    }
-    Path file = folder.resolve(NAME);
-    while (true) {
+  /** Waits for the lock of an output folder. */
+  static FolderLock of(Path out) throws IOException {
+    TURN.lock();
+    FolderLock lock = null;
+    try {
       FileChannel channel =
-          FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      boolean held = false;
+          FileChannel.open(
+              out.resolve(NAME),
+              StandardOpenOption.CREATE,
+              StandardOpenOption.WRITE,
+              LinkOption.NOFOLLOW_LINKS);
       try {
-        @Nullable Object opened = key(file);
         channel.lock();
-        // Whoever had it before has deleted the file: then this is a lock that nobody else sees.
-        held = opened == null ? Files.exists(file) : opened.equals(key(file));
+        lock = new FolderLock(channel);
       } finally {
-        if (!held) {
+        if (lock == null) {
           channel.close();
         }
       }
-      if (held) {
-        return new FolderLock(file, channel);
+      return lock;
+    } finally {
+      if (lock == null) {
+        TURN.unlock();
       }
-    }
-  }
-
-  private static @Nullable Object key(Path file) throws IOException {
-    try {
-      return Files.readAttributes(file, java.nio.file.attribute.BasicFileAttributes.class)
-          .fileKey();
-    } catch (NoSuchFileException e) {
-      return null;
     }
   }
 
   /** Lets others go on. */
   void close() throws IOException {
-    Files.deleteIfExists(file);
-    channel.close();
+    try {
+      channel.close();
+    } finally {
+      TURN.unlock();
+    }
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
@@ -109,7 +110,10 @@ public final class RecordFolder {
       if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS) && movedWhole(beside)) {
         return;
       }
-      FolderLock lock = FolderLock.of(folder);
+      if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+        throw new NotDirectoryException(folder.toString());
+      }
+      FolderLock lock = FolderLock.of(out);
       try {
         moveFiles(beside, files.keySet().stream().sorted().toList(), replace);
       } finally {

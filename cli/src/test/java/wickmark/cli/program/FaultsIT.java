@@ -83,7 +83,11 @@ class FaultsIT {
 
   private static List<String> namesIn(Path place) throws IOException {
     try (Stream<Path> files = Files.list(place)) {
-      return files.map(file -> file.getFileName().toString()).sorted().toList();
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> !name.equals(".wickmark-lock")) // stays when a record was replaced
+          .sorted()
+          .toList();
     }
   }
 
@@ -147,12 +151,12 @@ class FaultsIT {
   }
 
   @Nested
-  class TwoAtOnce {
+  class SeveralAtOnce {
     @Test
     void neverMixTheirFiles() throws Exception {
       for (int round = 0; round < 2; round++) {
         List<Process> loops = new ArrayList<>();
-        for (String mark : List.of("one ", "two ")) {
+        for (String mark : List.of("one ", "two ", "three ")) {
           loops.add(
               new ProcessBuilder(
                       ProcessHandle.current().info().command().orElse("java"),

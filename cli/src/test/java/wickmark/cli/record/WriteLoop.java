@@ -27,7 +27,7 @@ public final class WriteLoop {
     for (int i = 0; times == 0 || i < times; i++) {
       folder.write(files(arguments[1] + i), true);
       if (times > 0) {
-        FolderLock lock = FolderLock.of(folder.path());
+        FolderLock lock = FolderLock.of(Path.of(arguments[0]));
         try {
           if (marksIn(Path.of(arguments[0])).size() != 1) {
             throw new IllegalStateException("mixed after " + i);
