@@ -95,6 +95,13 @@ final class CheckWords {
 
   /** What the readings of all say together, in sentences. */
   static List<String> together(ClassReport report) {
+    List<String> sentences = new ArrayList<>(figures(report));
+    sentences.addAll(apart(report));
+    return sentences;
+  }
+
+  /** The figures of the class, in sentences that name nobody. */
+  static List<String> figures(ClassReport report) {
     List<String> sentences = new ArrayList<>();
     report
         .agreement()
@@ -144,6 +151,18 @@ final class CheckWords {
                         + ", different readers to "
                         + millimetres(precision.reproducibility())
                         + " (standard deviations of repeatability and reproducibility, ISO 5725-2)."));
+    if (report.leftOut() > 0) {
+      sentences.add(
+          "Left out of these figures: "
+              + count(report.leftOut(), "distance")
+              + " that a slip explains or that should be read again.");
+    }
+    return sentences;
+  }
+
+  /** Which readings lie apart from the others, and where they are written. */
+  static List<String> apart(ClassReport report) {
+    List<String> sentences = new ArrayList<>();
     for (ClassReport.SpotSummary spot : report.spots()) {
       spot.outlier()
           .ifPresent(
@@ -160,12 +179,6 @@ final class CheckWords {
                           + ") lies apart from the other readings, by more than chance gives"
                           + " (Grubbs' test at 5 %, ISO 5725-2) and by more than a reading with a ruler is"
                           + " uncertain (k = 2)."));
-    }
-    if (report.leftOut() > 0) {
-      sentences.add(
-          "Left out of these figures: "
-              + count(report.leftOut(), "distance")
-              + " that a slip explains or that should be read again.");
     }
     return sentences;
   }
