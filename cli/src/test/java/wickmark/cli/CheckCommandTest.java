@@ -257,6 +257,21 @@ class CheckCommandTest {
     assertThat(Files.readString(folder.resolve("out/feedback.html"))).doesNotContain("<script");
   }
 
+  /** A file's name is the reader's where there are several files, and the place of each row. */
+  @Test
+  void filesMayBeCalledLikeFormulas() throws IOException {
+    Path first = hand("=1+1\u202E.csv", "lane,spot,rf", "A,1,0.9");
+    Path second = hand("@sum.csv", "lane,spot,rf", "A,1,0.9");
+
+    CommandLineRun run = run("check", recordFile, first, second);
+
+    assertThat(Files.readString(folder.resolve("strip/check.csv")).lines().skip(1))
+        .hasSize(2)
+        .anyMatch(row -> row.startsWith("'=1+1?,A,1,rf,") && row.endsWith(",'=1+1?.csv line 2"))
+        .anyMatch(row -> row.startsWith("'@sum,A,1,rf,") && row.endsWith(",'@sum.csv line 2"));
+    assertThat(run.out() + run.err()).doesNotContain("\u202E");
+  }
+
   @Test
   void jsonTakesTheTablesPlace() throws Exception {
     CommandLineRun run = run("check", recordFile, hand("hand.csv", rightReadings()), "--json");

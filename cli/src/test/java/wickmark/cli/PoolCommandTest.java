@@ -73,6 +73,23 @@ class PoolCommandTest {
     assertThat(run.err()).contains("it counts once");
   }
 
+  /** Of a picture that was called so the record has the name, and it reaches the table as text. */
+  @Test
+  void aPicturesNameIsTextInTheTable() throws IOException {
+    Path home = record("one", "0.70");
+    String text = Files.readString(home.resolve("record.json"));
+    Files.writeString(
+        home.resolve("record.json"),
+        text.replace("\"one.jpg\"", "\"=cmd|' /C calc'!A0\\u202Egpj.png\""));
+
+    run("pool", home, "--out", folder.resolve("out"));
+
+    assertThat(folder.resolve("out/pool.csv"))
+        .content()
+        .contains(",'=cmd|' /C calc'!A0?gpj.png,")
+        .doesNotContain("\u202E");
+  }
+
   @Test
   void writesTableAndPageOnlyWhereTold() throws IOException {
     Path records = record("one", "0.70").getParent();

@@ -17,6 +17,21 @@ public final class StripReader {
   public static List<StripOutcome> readAll(Photo photo, ReadingRequest request) {
     ScaleSources scales = ScaleSources.in(photo, request);
     List<StripChoice.Candidate> strips = strips(photo, request, scales);
+    List<StripOutcome> outcomes = outcomes(photo, request, scales, strips);
+    boolean isCardFree =
+        request.strip().corners().isEmpty()
+            && scales
+                .card()
+                .filter(card -> strips.stream().noneMatch(s -> CardPlace.holds(card, s.outline())))
+                .isPresent();
+    return isCardFree ? outcomes.stream().map(StripRefusals::withCardFree).toList() : outcomes;
+  }
+
+  private static List<StripOutcome> outcomes(
+      Photo photo,
+      ReadingRequest request,
+      ScaleSources scales,
+      List<StripChoice.Candidate> strips) {
     if (strips.isEmpty()) {
       return List.of(StripRefusals.noStrip());
     }
@@ -24,7 +39,9 @@ public final class StripReader {
     if (beside.isPresent()) {
       return List.of(StripRefusals.besideStrip(beside.get()));
     }
-    return strips.stream().map(strip -> StripStages.read(photo, request, strip)).toList();
+    return strips.stream()
+        .map(strip -> StripStages.read(photo, request, strip, scales.card()))
+        .toList();
   }
 
   private static List<StripChoice.Candidate> strips(

@@ -34,6 +34,7 @@ public final class SampleStrip {
         new RunRecord.Photo("", "", 1, 1),
         Map.of("smoothing", 1.5),
         new RunRecord.Scale("ruler", 0.5, 0.004),
+        null,
         new RunRecord.Strip(
             List.of(
                 List.of(0.0, 0.0), List.of(120.0, 0.0), List.of(120.0, 200.0), List.of(0.0, 200.0)),

@@ -126,6 +126,7 @@ class PooledStripsTest {
         new RunRecord.Photo("strip.png", "0", 1, 1),
         Map.of(),
         new RunRecord.Scale("none", null, null),
+        null,
         new RunRecord.Strip(List.of(), List.of(), false, 1),
         new RunRecord.Baseline(List.of(), false, 1),
         new RunRecord.Front(List.of(), "pencil", List.of(), 1),
