@@ -11,7 +11,6 @@ import wickmark.core.check.ReaderReport;
 import wickmark.core.check.ReadingProblem;
 import wickmark.core.check.SlipFinding;
 import wickmark.core.record.RunRecord;
-import wickmark.core.statistics.SampleMean;
 import wickmark.core.uncertainty.Decimals;
 
 /** The pages of a check: one for the teacher, and one with a page for each reader. */
@@ -88,12 +87,8 @@ public final class CheckPages {
         CheckWords.reader(report),
         report.marks().size(),
         CheckWords.agreeing(report),
-        report.differences().map(d -> CheckWords.signed(d.mean(), 2)).orElse("–"),
-        report
-            .differences()
-            .flatMap(SampleMean::standardDeviation)
-            .map(s -> Decimals.text(s, 2))
-            .orElse("–"),
+        CheckWords.mean(report).orElse("–"),
+        CheckWords.spread(report).orElse("–"),
         report.isAllRight(),
         report.slips().stream().map(SlipFinding::message).toList(),
         report.marks().stream().map(CheckPages::value).toList());

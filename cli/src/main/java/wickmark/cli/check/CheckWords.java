@@ -3,11 +3,13 @@ package wickmark.cli.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import wickmark.core.check.ClassReport;
 import wickmark.core.check.HandCheckReport;
 import wickmark.core.check.Mark;
 import wickmark.core.check.ReaderReport;
 import wickmark.core.statistics.Interval;
+import wickmark.core.statistics.SampleMean;
 import wickmark.core.uncertainty.Decimals;
 
 /** The words and numbers that screen, spreadsheet and pages share. */
@@ -73,6 +75,19 @@ final class CheckWords {
 
   static long agreeing(ReaderReport report) {
     return report.marks().stream().filter(Mark::agrees).count();
+  }
+
+  /** Mean of hand minus machine, mm, over the lengths that no slip explains. */
+  static Optional<String> mean(ReaderReport report) {
+    return report.differences().map(d -> signed(d.mean(), 2));
+  }
+
+  /** Their standard deviation, mm. */
+  static Optional<String> spread(ReaderReport report) {
+    return report
+        .differences()
+        .flatMap(SampleMean::standardDeviation)
+        .map(deviation -> Decimals.text(deviation, 2));
   }
 
   /** One line about everything. */

@@ -241,4 +241,13 @@ class RecordJsonTest {
     assertThat(before).doesNotContain("yHand");
     assertThat(RecordJson.read(before, "old")).isEqualTo(record);
   }
+
+  @Test
+  void aRecordFromBeforeThereWasACardInItIsRead() throws Exception {
+    String text = RecordJson.text(RecordJson.rounded(SampleStrip.record()));
+    String before = text.replaceAll("\\s*\"card\" : \\{[^}]*},", "");
+
+    assertThat(before).doesNotContain("\"card\"");
+    assertThat(RecordJson.read(before, "old").card()).isNull();
+  }
 }
