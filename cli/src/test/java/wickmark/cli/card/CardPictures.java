@@ -66,7 +66,7 @@ public final class CardPictures {
   }
 
   /** The same on another paper. */
-  static StripPlan strip(long seed, Paper paper) {
+  public static StripPlan strip(long seed, Paper paper) {
     return StripPlan.sheet(64, 100)
         .paper(paper)
         .baseline(18, 0.2)
@@ -89,7 +89,7 @@ public final class CardPictures {
   }
 
   /** The same with a strip that lies elsewhere or is another. */
-  static PhotoPlan plan(PrintItem card, CameraPlan camera, long seed, StripItem strip) {
+  public static PhotoPlan plan(PrintItem card, CameraPlan camera, long seed, StripItem strip) {
     return PhotoPlan.of(camera, strip).with(card).onto(Desk.OAK).seeded(seed);
   }
 
