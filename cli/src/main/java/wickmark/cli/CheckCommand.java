@@ -81,7 +81,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Folder for check.csv, check.html and feedback.html; without it, that of the record.")
+          "Folder for check.csv, check.html and feedback.html; without it, that of the record, whose"
+              + " report.html then gets a section on the readings.")
   private @Nullable Path out;
 
   @Option(names = "--replace", description = "Replace these files if they are there already.")

@@ -20,6 +20,9 @@ final class SpotPlot {
   /** How far readings of one value lie apart, in rows. */
   private static final double STACK = 0.2;
 
+  /** How far from the middle of its row a reading may lie, in rows. */
+  private static final double FARTHEST = 0.42;
+
   private SpotPlot() {}
 
   /** Returns the plot as SVG; empty where nobody has read a distance without a slip. */
@@ -58,17 +61,27 @@ final class SpotPlot {
                 readings.size() + " readings of " + spots.size() + " spots."));
   }
 
-  /** Alternately above and below the middle of the row. */
+  /** Alternately above and below the middle of the row; many readings of one value lie closer. */
   private static List<Plot.Place> readings(ClassReport.SpotSummary spot, double row) {
-    Map<Long, Integer> stacked = new HashMap<>();
+    Map<Long, Integer> stacks = new HashMap<>();
+    for (double distance : spot.distances()) {
+      stacks.merge(stack(distance - spot.machine()), 1, Integer::sum);
+    }
+    int highest = stacks.values().stream().mapToInt(count -> count / 2).max().orElse(0);
+    double step = Math.min(STACK, FARTHEST / Math.max(1, highest));
+    Map<Long, Integer> placed = new HashMap<>();
     List<Plot.Place> readings = new ArrayList<>();
     for (double distance : spot.distances()) {
       double difference = distance - spot.machine();
-      int before = stacked.merge(Math.round(20 * difference), 1, Integer::sum) - 1;
-      int steps = (before + 1) / 2;
-      double aside = (before % 2 == 0 ? -1 : 1) * STACK * steps;
+      int before = placed.merge(stack(difference), 1, Integer::sum) - 1;
+      double aside = (before % 2 == 0 ? -1 : 1) * step * ((before + 1) / 2);
       readings.add(new Plot.Place(difference, row + aside));
     }
     return readings;
+  }
+
+  /** Readings within the same twentieth of a millimetre hide each other. */
+  private static long stack(double difference) {
+    return Math.round(20 * difference);
   }
 }

@@ -24,6 +24,10 @@ public final class PoolJson {
     ArrayNode pictures = all.putArray("pictures");
     records.forEach(record -> pictures.add(record.photo().file()));
     all.put("repeatabilityRf", rounded(pooled.repeatability()));
+    all.put(
+        "outlierTest",
+        "Grubbs' test, two-sided, 5 % (ISO 5725-2), and further off than the value is uncertain"
+            + " (k = 2)");
     ArrayNode spots = all.putArray("spots");
     for (PooledStrips.PooledSpot spot : pooled.spots()) {
       put(spots.addObject(), spot);

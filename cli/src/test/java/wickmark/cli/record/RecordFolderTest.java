@@ -46,7 +46,7 @@ class RecordFolderTest {
     assertThatThrownBy(() -> folder.write(files("new"), false))
         .isInstanceOf(RecordExistsException.class);
     assertThat(folder.path().resolve("record.json")).hasContent("old");
-    assertThat(namesIn(out)).containsExactly("strip");
+    assertThat(namesIn(out)).containsExactly(".wickmark-lock", "strip");
   }
 
   @Test
@@ -60,7 +60,7 @@ class RecordFolderTest {
     assertThat(folder.path().resolve("record.json")).hasContent("new");
     assertThat(folder.path().resolve("report.html")).hasContent("new");
     assertThat(folder.path().resolve("notes.txt")).hasContent("mine");
-    assertThat(namesIn(out)).containsExactly("strip");
+    assertThat(namesIn(out)).containsExactly(".wickmark-lock", "strip");
   }
 
   @Test

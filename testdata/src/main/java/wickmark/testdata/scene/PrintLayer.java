@@ -13,8 +13,7 @@ final class PrintLayer implements Layer, Shadows.Caster {
   private static final double THICK_MM = 0.1;
 
   private final PrintItem item;
-  private final Frame frame;
-  private final Camera camera;
+  private final FlatRectangle body;
   private final SheetSight sight;
   private final float[] light;
 
@@ -24,15 +23,15 @@ final class PrintLayer implements Layer, Shadows.Caster {
    * @param towardsLight direction to the light, as a unit vector of the world
    */
   PrintLayer(PrintItem item, Camera camera, double[] towardsLight) {
+    Frame frame = new Frame(item.placement());
     this.item = item;
     this.sight =
         new SheetSight(
             new SheetSurface(item.widthMm(), item.heightMm(), item.bends()),
-            new Frame(item.placement()),
+            frame,
             camera,
             towardsLight);
-    this.frame = new Frame(item.placement());
-    this.camera = camera;
+    this.body = new FlatRectangle(frame, camera, 0, item.widthMm(), item.heightMm());
     Picture print = item.print();
     this.light = new float[3 * print.widthPx() * print.heightPx()];
     for (int y = 0; y < print.heightPx(); y++) {
@@ -47,25 +46,21 @@ final class PrintLayer implements Layer, Shadows.Caster {
 
   @Override
   public void locate(double px, double py, double[] uvs) {
-    if (!item.bends().isEmpty()) {
+    if (item.bends().isEmpty()) {
+      body.locate(px, py, uvs);
+    } else {
       sight.locate(px, py, uvs);
-      return;
     }
-    double[] xy = new double[2];
-    camera.placeAt(px, py, 0, xy);
-    uvs[0] = frame.ownX(xy[0], xy[1]) + item.widthMm() / 2;
-    uvs[1] = frame.ownY(xy[0], xy[1]) + item.heightMm() / 2;
-    uvs[2] = 1;
   }
 
   @Override
   public boolean mayLieIn(double uLow, double uHigh, double vLow, double vHigh) {
-    return uHigh > 0 && uLow < item.widthMm() && vHigh > 0 && vLow < item.heightMm();
+    return body.mayLieIn(uLow, uHigh, vLow, vHigh);
   }
 
   @Override
   public float sample(float u, float v, float[] into) {
-    if (u < 0 || v < 0 || u > item.widthMm() || v > item.heightMm()) {
+    if (!body.contains(u, v)) {
       return 0;
     }
     int columns = item.print().widthPx();
@@ -88,8 +83,7 @@ final class PrintLayer implements Layer, Shadows.Caster {
 
   @Override
   public double distance(double x, double y) {
-    return Shadows.toRectangle(
-        frame.ownX(x, y), frame.ownY(x, y), item.widthMm() / 2, item.heightMm() / 2);
+    return body.distance(x, y);
   }
 
   @Override

@@ -10,42 +10,35 @@ final class RulerLayer implements Layer, Shadows.Caster {
   private final RulerPlan plan;
   private final Frame frame;
   private final Camera camera;
+  private final FlatRectangle body;
   private final Texture texture;
 
   RulerLayer(RulerPlan plan, Placement placement, Camera camera, Texture texture) {
     this.plan = plan;
     this.frame = new Frame(placement);
     this.camera = camera;
+    this.body = new FlatRectangle(frame, camera, plan.thicknessMm(), plan.bodyMm(), plan.widthMm());
     this.texture = texture;
   }
 
   @Override
   public void locate(double px, double py, double[] uvs) {
-    double[] xy = new double[2];
-    camera.placeAt(px, py, plan.thicknessMm(), xy);
-    uvs[0] = frame.ownX(xy[0], xy[1]) + plan.bodyMm() / 2;
-    uvs[1] = frame.ownY(xy[0], xy[1]) + plan.widthMm() / 2;
-    uvs[2] = 1;
+    body.locate(px, py, uvs);
   }
 
   @Override
   public boolean mayLieIn(double uLow, double uHigh, double vLow, double vHigh) {
-    return uHigh > 0 && uLow < plan.bodyMm() && vHigh > 0 && vLow < plan.widthMm();
+    return body.mayLieIn(uLow, uHigh, vLow, vHigh);
   }
 
   @Override
   public float sample(float u, float v, float[] into) {
-    if (u < 0 || v < 0 || u > plan.bodyMm() || v > plan.widthMm()) {
-      return 0;
-    }
-    return texture.sample(u, v, into);
+    return body.contains(u, v) ? texture.sample(u, v, into) : 0;
   }
 
   @Override
   public double distance(double x, double y) {
-    double ownX = frame.ownX(x, y);
-    double ownY = frame.ownY(x, y);
-    return Shadows.toRectangle(ownX, ownY, plan.bodyMm() / 2, plan.widthMm() / 2);
+    return body.distance(x, y);
   }
 
   @Override
