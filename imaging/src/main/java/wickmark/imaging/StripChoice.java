@@ -61,6 +61,12 @@ final class StripChoice {
   /** Confidence of a graduated edge that makes what bears it a ruler. */
   private static final double SURE_RULER = 0.4;
 
+  /** Weight against an outline that cuts a sheet short at one side: a fold or line across it. */
+  private static final double PART_WEIGHT = 1;
+
+  private static final Comparator<Candidate> BEST_FIRST =
+      Comparator.comparingDouble(Candidate::total).reversed();
+
   private StripChoice() {}
 
   /**
@@ -90,6 +96,17 @@ final class StripChoice {
     /** Whether two outlines cannot both be sheets. */
     boolean overlaps(Candidate other) {
       return outline.overlap(other.outline) > SAME_PLACE;
+    }
+
+    /**
+     * Less evidence where a larger sheet, at least as well seen, ends at the same sides but one.
+     */
+    private Candidate withoutWhole(List<Candidate> all) {
+      boolean part =
+          all.stream()
+              .anyMatch(c -> c.outline.score() >= outline.score() && outline.isPartOf(c.outline));
+      double less = part ? total - PART_WEIGHT : total;
+      return new Candidate(outline, shape, plane, layout, light, less, lead);
     }
 
     private Candidate against(List<Candidate> all) {
@@ -154,8 +171,9 @@ final class StripChoice {
         all.add(candidate(photo, request, outline, scales));
       }
     }
-    all.sort(Comparator.comparingDouble(Candidate::total).reversed());
-    return all.stream().map(c -> c.against(all)).toList();
+    List<Candidate> weighed =
+        all.stream().map(c -> c.withoutWhole(all)).sorted(BEST_FIRST).toList();
+    return weighed.stream().map(c -> c.against(weighed)).toList();
   }
 
   /** Whether a sheet is what bears a graduated edge: a ruler, with its long marks as lines. */
