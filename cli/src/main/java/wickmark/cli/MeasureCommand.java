@@ -96,6 +96,11 @@ final class MeasureCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the records as JSON in place of the table.")
   private boolean json;
 
+  @Option(
+      names = "--timings",
+      description = "Print at the end how long each stage took. The records are the same.")
+  private boolean timings;
+
   @Option(names = "--print-schema", description = "Print the JSON Schema of record.json and end.")
   private boolean printSchema;
 
@@ -213,12 +218,20 @@ final class MeasureCommand implements Callable<Integer> {
     List<PictureResult> results = new ArrayList<>();
     int[] worst = {ExitCode.DONE};
     boolean[] measured = {false};
+    StageTimes times = new StageTimes();
     new Batch(threads)
         .run(
             tasks,
-            task ->
-                new PictureRun(measuring, out, replace, task.said(), heading, corrected)
-                    .of(task.picture()),
+            task -> {
+              StageTimes ofPicture = new StageTimes();
+              PictureResult result =
+                  new PictureRun(measuring, out, replace, task.said(), heading, corrected)
+                      .of(task.picture(), ofPicture);
+              synchronized (times) {
+                times.add(ofPicture);
+              }
+              return result;
+            },
             result -> {
               worst[0] = Math.max(worst[0], result.exitCode());
               measured[0] |= !result.records().isEmpty();
@@ -243,6 +256,9 @@ final class MeasureCommand implements Callable<Integer> {
     }
     if (!json && measured[0]) {
       err().println("Records, tables and reports are in " + TextTable.printable(out + "."));
+    }
+    if (timings) {
+      times.lines().forEach(err()::println);
     }
     out().flush();
     err().flush();

@@ -73,6 +73,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     private final LaneProfile profile;
     private final List<PeakShape> start;
     private final double[] weight;
+    private final double[] root;
     private double[] best;
     private double least = Double.POSITIVE_INFINITY;
 
@@ -80,6 +81,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       this.profile = profile;
       this.start = start;
       this.weight = weight;
+      this.root = java.util.Arrays.stream(weight).map(Math::sqrt).toArray();
       this.best = encode(start);
     }
 
@@ -90,7 +92,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
 
     @Override
     public RealVector computeValue(double[] at) {
-      double[] r = residuals(profile, at, start, weight);
+      double[] r = residuals(at, basis(profile, decode(at, start)));
       double sum = 0;
       for (double v : r) {
         sum += v * v;
@@ -104,18 +106,46 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
 
     @Override
     public RealMatrix computeJacobian(double[] at) {
-      double[] r = residuals(profile, at, start, weight);
+      double[][] basis = basis(profile, decode(at, start));
+      double[] r = residuals(at, basis);
       double[][] j = new double[r.length][at.length];
       for (int k = 0; k < at.length; k++) {
         double h = 1e-4;
         double[] q = at.clone();
         q[k] += h;
-        double[] up = residuals(profile, q, start, weight);
+        // A parameter is one peak's: the others stay as they are.
+        double[][] moved = basis.clone();
+        moved[k / 3] = heights(profile, decode(q, start).get(k / 3));
+        double[] up = residuals(q, moved);
         for (int i = 0; i < r.length; i++) {
           j[i][k] = (up[i] - r[i]) / h;
         }
       }
       return new Array2DRowRealMatrix(j, false);
+    }
+
+    private double[] residuals(double[] p, double[][] basis) {
+      int n = profile.size();
+      double[] r = new double[3 * n + p.length];
+      NonNegative amounts = new NonNegative(basis, weight);
+      for (int c = 0; c < 3; c++) {
+        double[] a = amounts.solve(profile.density()[c]);
+        for (int k = 0; k < n; k++) {
+          double d = profile.density()[c][k];
+          for (int j = 0; j < a.length; j++) {
+            d -= a[j] * basis[j][k];
+          }
+          r[c * n + k] = d * root[k];
+        }
+      }
+      for (int j = 0; j < basis.length; j++) {
+        double ahead = p[3 * j + 1];
+        double behind = p[3 * j + 2];
+        r[3 * n + 3 * j + 1] =
+            PRIOR * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
+        r[3 * n + 3 * j + 2] = PRIOR * (ahead - behind) / ASYMMETRY_SPREAD;
+      }
+      return r;
     }
   }
 
@@ -123,8 +153,9 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     double[][] basis = basis(profile, shapes);
     double[][] amount = new double[shapes.size()][3];
     double loss = 0;
+    NonNegative amounts = new NonNegative(basis, weight);
     for (int c = 0; c < 3; c++) {
-      double[] a = NonNegative.solve(basis, profile.density()[c], weight);
+      double[] a = amounts.solve(profile.density()[c]);
       for (int j = 0; j < a.length; j++) {
         amount[j][c] = a[j];
       }
@@ -175,40 +206,20 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     return shapes;
   }
 
-  private static double[] residuals(
-      LaneProfile profile, double[] p, List<PeakShape> start, double[] weight) {
-    List<PeakShape> shapes = decode(p, start);
-    double[][] basis = basis(profile, shapes);
-    int n = profile.size();
-    double[] r = new double[3 * n + p.length];
-    for (int c = 0; c < 3; c++) {
-      double[] a = NonNegative.solve(basis, profile.density()[c], weight);
-      for (int k = 0; k < n; k++) {
-        double d = profile.density()[c][k];
-        for (int j = 0; j < a.length; j++) {
-          d -= a[j] * basis[j][k];
-        }
-        r[c * n + k] = d * Math.sqrt(weight[k]);
-      }
-    }
-    for (int j = 0; j < shapes.size(); j++) {
-      double ahead = p[3 * j + 1];
-      double behind = p[3 * j + 2];
-      r[3 * n + 3 * j + 1] =
-          PRIOR * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
-      r[3 * n + 3 * j + 2] = PRIOR * (ahead - behind) / ASYMMETRY_SPREAD;
-    }
-    return r;
-  }
-
   private static double[][] basis(LaneProfile profile, List<PeakShape> shapes) {
-    double[][] basis = new double[shapes.size()][profile.size()];
+    double[][] basis = new double[shapes.size()][];
     for (int j = 0; j < basis.length; j++) {
-      for (int k = 0; k < profile.size(); k++) {
-        basis[j][k] = shapes.get(j).at(profile.place(k));
-      }
+      basis[j] = heights(profile, shapes.get(j));
     }
     return basis;
+  }
+
+  private static double[] heights(LaneProfile profile, PeakShape shape) {
+    double[] heights = new double[profile.size()];
+    for (int k = 0; k < heights.length; k++) {
+      heights[k] = shape.at(profile.place(k));
+    }
+    return heights;
   }
 
   /** What is left of the profile, all channels: positive where dye is not accounted for. */

@@ -21,7 +21,7 @@ record PeakShape(double centre, double ahead, double behind, double streak) {
 
   /** Height of the streak at a place. */
   double streakAt(double along) {
-    if (along < 0) {
+    if (along < 0 || streak == 0) {
       return 0;
     }
     // A logistic step close to the normal distribution's.
