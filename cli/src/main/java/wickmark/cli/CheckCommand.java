@@ -27,6 +27,7 @@ import wickmark.cli.hand.HandReadingsFile;
 import wickmark.cli.hand.UnreadableReadingsException;
 import wickmark.cli.record.ExtraFiles;
 import wickmark.cli.record.RecordFile;
+import wickmark.cli.record.ReportAddition;
 import wickmark.cli.record.UnreadableRecordException;
 import wickmark.cli.table.TextTable;
 import wickmark.core.check.CheckSettings;
@@ -187,8 +188,15 @@ final class CheckCommand implements Callable<Integer> {
     made.put(
         "feedback.html",
         CheckPages.forTheReaders(measured, report).getBytes(StandardCharsets.UTF_8));
-    Optional<Path> inTheWay = replace ? Optional.empty() : ExtraFiles.inTheWay(folder, made);
-    if (inTheWay.isPresent()) {
+    Optional<ReportAddition> addition =
+        out == null
+            ? Optional.of(new ReportAddition(folder, measured, CheckPages.forTheReport(report)))
+            : Optional.empty();
+    Optional<Path> inTheWay = ExtraFiles.inTheWay(folder, made);
+    if (inTheWay.isEmpty() && addition.isPresent()) {
+      inTheWay = addition.get().inTheWay();
+    }
+    if (inTheWay.isPresent() && !replace) {
       err.println(
           "There is another "
               + TextTable.printable(inTheWay.get().toString())
@@ -200,6 +208,13 @@ final class CheckCommand implements Callable<Integer> {
         "check.csv, check.html and feedback.html are in "
             + TextTable.printable(folder.toString())
             + ".");
+    if (addition.isPresent()) {
+      err.println(
+          addition.get().write()
+              ? "Its report.html has a section on these readings."
+              : "It holds no report.html of this record and version, so no report has a section on"
+                  + " these readings; check.html has all of it.");
+    }
     return ExitCode.DONE;
   }
 

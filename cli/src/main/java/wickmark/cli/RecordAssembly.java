@@ -31,6 +31,7 @@ final class RecordAssembly {
             photo(file),
             settings,
             measured.scale(),
+            measured.card(),
             measured.strip(),
             measured.baseline(),
             measured.front(),

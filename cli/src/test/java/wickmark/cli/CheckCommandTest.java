@@ -172,6 +172,62 @@ class CheckCommandTest {
                     .containsOnlyOnce("Grubbs' test at 5 %, ISO 5725-2"));
   }
 
+  private static final String PLACE =
+      "<!-- hand readings: begin -->\n<!-- hand readings: end -->\n";
+
+  @Test
+  void theStripsReportGetsASectionThatNamesNoReader() throws IOException {
+    Path report = folder.resolve("strip/report.html");
+    Files.writeString(report, "<main>before\n" + PLACE + "after</main>");
+    Path hand = hand("kim.csv", String.join("\n", rightReadings()).replace("p1", "Kim Doe"));
+
+    CommandLineRun run = run("check", recordFile, hand);
+    String once = Files.readString(report);
+    run("check", recordFile, hand);
+
+    assertThat(run.err()).contains("Its report.html has a section on these readings");
+    assertThat(once)
+        .startsWith("<main>before\n<!-- hand readings: begin -->\n<section ")
+        .endsWith("</section>\n<!-- hand readings: end -->\nafter</main>")
+        .contains("limits of agreement", "id=\"agreement-title\"", "id=\"strips-title\"")
+        .doesNotContainIgnoringCase("kim");
+    assertThat(report).hasContent(once);
+  }
+
+  @Test
+  void aSectionOnOtherReadingsIsNotOverwrittenUnlessAskedTo() throws IOException {
+    Path report = folder.resolve("strip/report.html");
+    Files.writeString(report, PLACE);
+    run("check", recordFile, hand("hand.csv", rightReadings()));
+    for (String name : List.of("check.csv", "check.html", "feedback.html")) {
+      Files.delete(folder.resolve("strip").resolve(name));
+    }
+    String first = Files.readString(report);
+    Path other = hand("other.csv", "lane,spot,distance_mm", "A,1," + (middleOfA() + 0.2));
+
+    CommandLineRun refused = run("check", recordFile, other);
+
+    assertThat(refused.exitCode()).isEqualTo(ExitCode.BAD_USAGE);
+    assertThat(refused.err()).contains("report.html already, so nothing was written");
+    assertThat(report).hasContent(first);
+    assertThat(folder.resolve("strip/check.csv")).doesNotExist();
+    run("check", recordFile, other, "--replace");
+    assertThat(report).content().isNotEqualTo(first).containsOnlyOnce("<section ");
+  }
+
+  @Test
+  void aReportWithoutAPlaceForItAndOneElsewhereStayAsTheyAre() throws IOException {
+    Path report = folder.resolve("strip/report.html");
+    Files.writeString(report, "mine");
+    Path hand = hand("hand.csv", rightReadings());
+
+    assertThat(run("check", recordFile, hand).err()).contains("no report has a section");
+    assertThat(report).hasContent("mine");
+    Files.writeString(report, PLACE);
+    run("check", recordFile, hand, "--out", folder.resolve("elsewhere"));
+    assertThat(report).hasContent(PLACE);
+  }
+
   @Test
   void otherResultsAreNotOverwrittenUnlessAskedTo() throws IOException {
     Path hand = hand("hand.csv", rightReadings());
@@ -199,6 +255,21 @@ class CheckCommandTest {
         .doesNotContainPattern("(?m)^=");
     assertThat(Files.readString(folder.resolve("out/check.html"))).doesNotContain("<script");
     assertThat(Files.readString(folder.resolve("out/feedback.html"))).doesNotContain("<script");
+  }
+
+  /** A file's name is the reader's where there are several files, and the place of each row. */
+  @Test
+  void filesMayBeCalledLikeFormulas() throws IOException {
+    Path first = hand("=1+1\u202E.csv", "lane,spot,rf", "A,1,0.9");
+    Path second = hand("@sum.csv", "lane,spot,rf", "A,1,0.9");
+
+    CommandLineRun run = run("check", recordFile, first, second);
+
+    assertThat(Files.readString(folder.resolve("strip/check.csv")).lines().skip(1))
+        .hasSize(2)
+        .anyMatch(row -> row.startsWith("'=1+1?,A,1,rf,") && row.endsWith(",'=1+1?.csv line 2"))
+        .anyMatch(row -> row.startsWith("'@sum,A,1,rf,") && row.endsWith(",'@sum.csv line 2"));
+    assertThat(run.out() + run.err()).doesNotContain("\u202E");
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -137,20 +138,19 @@ class HostileNamesTest {
     assertThat(run.err()).contains("the details are in");
   }
 
+  private CommandLineRun measured(String... options) throws IOException {
+    List<Object> arguments =
+        new ArrayList<>(
+            List.of("measure", named(folder, "strip.png"), "--out", folder.resolve("out")));
+    arguments.addAll(List.of(options));
+    return CommandLineRun.of(SampleStrip.measuring(), arguments.toArray());
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {"A,\u202EB", "A,B\u2066", "A\nB", "A\u0000", "A,B\u200F", "A\u2028B", "\u001B[2J"})
   void aLaneWhoseNameWouldMisleadIsRefused(String lanes) throws IOException {
-    Path picture = named(folder, "strip.png");
-
-    CommandLineRun run =
-        CommandLineRun.of(
-            SampleStrip.measuring(),
-            "measure",
-            picture,
-            "--out",
-            folder.resolve("out"),
-            "--lanes=" + lanes);
+    CommandLineRun run = measured("--lanes=" + lanes);
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_USAGE);
     assertThat(run.err()).contains("--lanes has a character in it that is not seen");
@@ -160,26 +160,14 @@ class HostileNamesTest {
   /** Names of right-to-left languages are names like others. */
   @Test
   void aLaneMayBeNamedInHebrewOrArabic() throws IOException {
-    Path picture = named(folder, "strip.png");
-
-    CommandLineRun run =
-        CommandLineRun.of(
-            SampleStrip.measuring(),
-            "measure",
-            picture,
-            "--out",
-            folder.resolve("out"),
-            "--lanes=\u05D0,\u0628,X",
-            "--title=\u0645");
+    CommandLineRun run = measured("--lanes=\u05D0,\u0628,X", "--title=\u0645");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.DONE);
   }
 
   @Test
   void aTitleThatTurnsTheWritingIsRefused() throws IOException {
-    CommandLineRun run =
-        CommandLineRun.of(
-            SampleStrip.measuring(), "measure", named(folder, "strip.png"), "--title=\u202Ex");
+    CommandLineRun run = measured("--title=\u202Ex");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_USAGE);
     assertThat(run.err()).contains("--title");

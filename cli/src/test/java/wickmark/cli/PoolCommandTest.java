@@ -59,7 +59,8 @@ class PoolCommandTest {
     }
 
     assertThat(run("pool", folder.resolve("records")).out())
-        .contains("0.790 of strip5.jpg lies apart");
+        .contains("0.790 of strip5.jpg lies apart (Grubbs' test at 5 %, ISO 5725-2)")
+        .contains("than it is uncertain");
   }
 
   @Test
@@ -70,6 +71,23 @@ class PoolCommandTest {
 
     assertThat(run.out()).startsWith("1 record,").contains("nothing can be said about repeats");
     assertThat(run.err()).contains("it counts once");
+  }
+
+  /** Of a picture that was called so the record has the name, and it reaches the table as text. */
+  @Test
+  void aPicturesNameIsTextInTheTable() throws IOException {
+    Path home = record("one", "0.70");
+    String text = Files.readString(home.resolve("record.json"));
+    Files.writeString(
+        home.resolve("record.json"),
+        text.replace("\"one.jpg\"", "\"=cmd|' /C calc'!A0\\u202Egpj.png\""));
+
+    run("pool", home, "--out", folder.resolve("out"));
+
+    assertThat(folder.resolve("out/pool.csv"))
+        .content()
+        .contains(",'=cmd|' /C calc'!A0?gpj.png,")
+        .doesNotContain("\u202E");
   }
 
   @Test

@@ -29,14 +29,16 @@ final class CardPlace {
   /** An outline with a side as near as this to the rim goes on beyond it, or is the place, mm. */
   private static final double AT_RIM_MM = 1;
 
+  /** A part of a sheet that goes on beyond the place ends nearer than this to its rim, mm. */
+  private static final double WELL_WITHIN_MM = 6;
+
   private final CardView card;
-  private final Box place;
   private final StripFrame frame;
   private final Photo straight;
 
   CardPlace(Photo photo, CardView card) {
     this.card = card;
-    this.place = card.layout().place().grown(-RIM_MM);
+    Box place = card.layout().place().grown(-RIM_MM);
     List<PhotoPoint> corners = card.corners(place);
     double cells =
         Math.max(LEAST_CELLS_PER_MM, Math.min(MOST_CELLS_PER_MM, pixelsPerMm(card, place)));
@@ -92,7 +94,16 @@ final class CardPlace {
   }
 
   private boolean isWithin(StripOutline outline) {
-    Box inner = place.grown(-AT_RIM_MM);
+    return holds(card, outline, RIM_MM + AT_RIM_MM);
+  }
+
+  /** Whether a sheet of this outline lies on the card's grey place, well within its rim. */
+  static boolean holds(CardView card, StripOutline outline) {
+    return holds(card, outline, WELL_WITHIN_MM);
+  }
+
+  private static boolean holds(CardView card, StripOutline outline, double fromRimMm) {
+    Box inner = card.layout().place().grown(-fromRimMm);
     return outline.corners().stream()
         .map(card::fromPhoto)
         .allMatch(p -> inner.contains(p[0], p[1]));

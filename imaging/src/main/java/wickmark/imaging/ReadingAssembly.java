@@ -2,6 +2,7 @@ package wickmark.imaging;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import wickmark.core.chromatogram.StripEvidence;
@@ -49,11 +50,13 @@ final class ReadingAssembly {
    * Makes the reading.
    *
    * @param unknowns names of the lanes to explain
+   * @param light what the card tells
    */
   StripReading reading(
       Set<String> unknowns,
       StripReading.Said said,
       StripReading.Confidence confidence,
+      Optional<CardLight> light,
       List<Doubt> doubts) {
     PlaneScale plane = chosen.plane();
     boolean scaled = plane.millimetresPerUnit().isPresent();
@@ -89,6 +92,7 @@ final class ReadingAssembly {
         measured.pictures(),
         placed(unitsPerCell, said, confidence),
         scale,
+        light,
         new StripReading.Straightened(
             straight.strip.toPhoto(),
             fromPhoto(straight.frame),

@@ -34,6 +34,17 @@ public final class StripReader {
   private List<StripOutcome> outcomes() {
     ScaleSources scales = ScaleSources.in(photo, request, watch);
     List<StripChoice.Candidate> strips = strips(scales);
+    List<StripOutcome> outcomes = outcomes(scales, strips);
+    boolean isCardFree =
+        request.strip().corners().isEmpty()
+            && scales
+                .card()
+                .filter(card -> strips.stream().noneMatch(s -> CardPlace.holds(card, s.outline())))
+                .isPresent();
+    return isCardFree ? outcomes.stream().map(StripRefusals::withCardFree).toList() : outcomes;
+  }
+
+  private List<StripOutcome> outcomes(ScaleSources scales, List<StripChoice.Candidate> strips) {
     if (strips.isEmpty()) {
       return List.of(StripRefusals.noStrip());
     }
@@ -41,7 +52,9 @@ public final class StripReader {
     if (beside.isPresent()) {
       return List.of(StripRefusals.besideStrip(beside.get()));
     }
-    return strips.stream().map(strip -> StripStages.read(photo, request, strip, watch)).toList();
+    return strips.stream()
+        .map(strip -> StripStages.read(photo, request, strip, scales.card(), watch))
+        .toList();
   }
 
   private List<StripChoice.Candidate> strips(ScaleSources scales) {

@@ -1,6 +1,7 @@
 package wickmark.imaging;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import wickmark.core.chromatogram.StripEvidence;
 import wickmark.core.record.LanePicture;
@@ -17,6 +18,7 @@ import wickmark.imaging.scale.PixelScale;
  * @param pictures where lanes and spots lie in the photo, in the order of the evidence's lanes
  * @param placed where strip, baseline and front lie in the photo
  * @param scale how pixels became millimetres
+ * @param light what the printed card tells of light and paper
  * @param straightened the strip upright and in true proportions
  * @param doubts what the reader must see
  */
@@ -25,6 +27,7 @@ public record StripReading(
     List<LanePicture> pictures,
     Placed placed,
     PixelScale scale,
+    Optional<CardLight> light,
     Straightened straightened,
     List<Doubt> doubts) {
 

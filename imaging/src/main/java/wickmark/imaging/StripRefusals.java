@@ -63,6 +63,22 @@ final class StripRefusals {
             + " left to right with the baseline at the bottom. Check --lanes and --origin.");
   }
 
+  /**
+   * What to say besides where there is a card and no strip lies wholly on its place: across the
+   * place's edge white paper runs from grey onto white, and its edges are hardly seen.
+   */
+  static StripOutcome withCardFree(StripOutcome outcome) {
+    return outcome.fold(
+        reading -> outcome,
+        refusal ->
+            refused(
+                refusal.reason(),
+                refusal.message()
+                    + " The card is in the picture, but no strip lies wholly on its grey place: if"
+                    + " yours lies across the edge of it, lay it on the grey and take the picture"
+                    + " again."));
+  }
+
   private static StripOutcome refused(Refusal.Reason reason, String message) {
     return new StripOutcome.Refused(new Refusal(reason, message));
   }

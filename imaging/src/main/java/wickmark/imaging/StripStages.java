@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import wickmark.imaging.card.CardView;
 import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneFinder;
@@ -42,9 +43,14 @@ final class StripStages {
   private final StripFrame frame;
   private final StraightStrip strip;
   private final DensityMap map;
+  private final Optional<CardLight> light;
 
   private StripStages(
-      Photo photo, ReadingRequest request, StripChoice.Candidate chosen, StageWatch watch) {
+      Photo photo,
+      ReadingRequest request,
+      StripChoice.Candidate chosen,
+      Optional<CardView> card,
+      StageWatch watch) {
     this.request = request;
     this.chosen = chosen;
     this.watch = watch;
@@ -58,6 +64,7 @@ final class StripStages {
     this.frame = chosen.plane().flat() ? plane : plane.bentLike(chosen.sides(), CELLS_PER_MM);
     this.strip = StraightStrip.of(photo, frame, chosen.shape());
     this.map = DensityMap.of(strip, CELLS_PER_MM);
+    this.light = card.flatMap(c -> CardLight.of(photo, c, strip.light(), map));
   }
 
   /** The strip's frame if it looked larger by so much than on the plane. */
@@ -70,7 +77,11 @@ final class StripStages {
 
   /** Reads the strip, or says what is missing. */
   static StripOutcome read(
-      Photo photo, ReadingRequest request, StripChoice.Candidate chosen, StageWatch watch) {
+      Photo photo,
+      ReadingRequest request,
+      StripChoice.Candidate chosen,
+      Optional<CardView> card,
+      StageWatch watch) {
     Layout.@Nullable LinePath baseline = chosen.layout().baseline();
     if (baseline == null || baseline.certainty() < LEAST_BASELINE) {
       return StripRefusals.noBaseline(request);
@@ -79,7 +90,7 @@ final class StripStages {
     if (front == null || front.certainty() < LEAST_FRONT) {
       return StripRefusals.noFront();
     }
-    return new StripStages(photo, request, chosen, watch).between(baseline, front);
+    return new StripStages(photo, request, chosen, card, watch).between(baseline, front);
   }
 
   private StripOutcome between(Layout.LinePath lower, Layout.LinePath upper) {
@@ -159,6 +170,6 @@ final class StripStages {
     doubts.addAll(ofSpots);
     return new StripOutcome.Read(
         new ReadingAssembly(chosen, straight, lanes, CELLS_PER_MM)
-            .reading(request.unknowns(), said(straight, places), confidence, doubts));
+            .reading(request.unknowns(), said(straight, places), confidence, light, doubts));
   }
 }

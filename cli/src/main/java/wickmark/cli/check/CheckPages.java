@@ -2,7 +2,6 @@ package wickmark.cli.check;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import wickmark.cli.report.PageTemplate;
 import wickmark.core.check.ClassReport;
@@ -12,7 +11,6 @@ import wickmark.core.check.ReaderReport;
 import wickmark.core.check.ReadingProblem;
 import wickmark.core.check.SlipFinding;
 import wickmark.core.record.RunRecord;
-import wickmark.core.statistics.SampleMean;
 import wickmark.core.uncertainty.Decimals;
 
 /** The pages of a check: one for the teacher, and one with a page for each reader. */
@@ -47,17 +45,29 @@ public final class CheckPages {
   /** Returns the teacher's page. */
   public static String forTheTeacher(
       RunRecord record, HandCheckReport report, List<ReadingProblem> problems) {
-    Map<String, Object> content = new TreeMap<>();
+    Map<String, Object> content = together(report, "All readings together");
     content.put("title", title(record));
     content.put("overview", CheckWords.overview(report));
     content.put("readers", report.readers().stream().map(CheckPages::reader).toList());
-    content.put("sentences", CheckWords.together(report.together()));
-    content.put("spots", report.together().spots().stream().map(CheckPages::spot).toList());
+    content.put("apart", CheckWords.apart(report.together()));
     content.put("problems", problems);
-    Optional<AgreementPlot> agreement = AgreementPlot.of(report);
-    agreement.ifPresent(plot -> content.put("agreement", plot));
-    SpotPlot.of(report.together()).ifPresent(plot -> content.put("strips", plot));
     return PageTemplate.filled(CheckPages.class, "check.ftlh", content);
+  }
+
+  /** Returns the section for the strip's own report; it names no reader and no reader's file. */
+  public static String forTheReport(HandCheckReport report) {
+    return PageTemplate.filled(
+        CheckPages.class, "section.ftlh", together(report, "Hand readings against the machine’s"));
+  }
+
+  private static Map<String, Object> together(HandCheckReport report, String heading) {
+    Map<String, Object> content = new TreeMap<>();
+    content.put("heading", heading);
+    content.put("sentences", CheckWords.figures(report.together()));
+    content.put("spots", report.together().spots().stream().map(CheckPages::spot).toList());
+    AgreementPlot.of(report).ifPresent(plot -> content.put("agreement", plot));
+    SpotPlot.of(report.together()).ifPresent(plot -> content.put("strips", plot));
+    return content;
   }
 
   /** Returns the readers' page: printed, a sheet of paper each. */
@@ -77,12 +87,8 @@ public final class CheckPages {
         CheckWords.reader(report),
         report.marks().size(),
         CheckWords.agreeing(report),
-        report.differences().map(d -> CheckWords.signed(d.mean(), 2)).orElse("–"),
-        report
-            .differences()
-            .flatMap(SampleMean::standardDeviation)
-            .map(s -> Decimals.text(s, 2))
-            .orElse("–"),
+        CheckWords.mean(report).orElse("–"),
+        CheckWords.spread(report).orElse("–"),
         report.isAllRight(),
         report.slips().stream().map(SlipFinding::message).toList(),
         report.marks().stream().map(CheckPages::value).toList());

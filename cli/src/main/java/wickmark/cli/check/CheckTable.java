@@ -8,8 +8,6 @@ import wickmark.core.check.HandCheckReport;
 import wickmark.core.check.Mark;
 import wickmark.core.check.ReaderReport;
 import wickmark.core.check.SlipFinding;
-import wickmark.core.statistics.SampleMean;
-import wickmark.core.uncertainty.Decimals;
 
 /** A check as lines on the screen. */
 public final class CheckTable {
@@ -61,12 +59,8 @@ public final class CheckTable {
               CheckWords.reader(reader),
               String.valueOf(reader.marks().size()),
               String.valueOf(CheckWords.agreeing(reader)),
-              reader.differences().map(d -> CheckWords.signed(d.mean(), 2)).orElse(""),
-              reader
-                  .differences()
-                  .flatMap(SampleMean::standardDeviation)
-                  .map(s -> Decimals.text(s, 2))
-                  .orElse(""),
+              CheckWords.mean(reader).orElse(""),
+              CheckWords.spread(reader).orElse(""),
               reader.slips().stream()
                   .map(slip -> slip.slip().code())
                   .distinct()

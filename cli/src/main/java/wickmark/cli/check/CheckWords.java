@@ -3,11 +3,13 @@ package wickmark.cli.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import wickmark.core.check.ClassReport;
 import wickmark.core.check.HandCheckReport;
 import wickmark.core.check.Mark;
 import wickmark.core.check.ReaderReport;
 import wickmark.core.statistics.Interval;
+import wickmark.core.statistics.SampleMean;
 import wickmark.core.uncertainty.Decimals;
 
 /** The words and numbers that screen, spreadsheet and pages share. */
@@ -75,6 +77,19 @@ final class CheckWords {
     return report.marks().stream().filter(Mark::agrees).count();
   }
 
+  /** Mean of hand minus machine, mm, over the lengths that no slip explains. */
+  static Optional<String> mean(ReaderReport report) {
+    return report.differences().map(d -> signed(d.mean(), 2));
+  }
+
+  /** Their standard deviation, mm. */
+  static Optional<String> spread(ReaderReport report) {
+    return report
+        .differences()
+        .flatMap(SampleMean::standardDeviation)
+        .map(deviation -> Decimals.text(deviation, 2));
+  }
+
   /** One line about everything. */
   static String overview(HandCheckReport report) {
     int values = report.readers().stream().mapToInt(reader -> reader.marks().size()).sum();
@@ -95,6 +110,13 @@ final class CheckWords {
 
   /** What the readings of all say together, in sentences. */
   static List<String> together(ClassReport report) {
+    List<String> sentences = new ArrayList<>(figures(report));
+    sentences.addAll(apart(report));
+    return sentences;
+  }
+
+  /** The figures of the class, in sentences that name nobody. */
+  static List<String> figures(ClassReport report) {
     List<String> sentences = new ArrayList<>();
     report
         .agreement()
@@ -144,6 +166,18 @@ final class CheckWords {
                         + ", different readers to "
                         + millimetres(precision.reproducibility())
                         + " (standard deviations of repeatability and reproducibility, ISO 5725-2)."));
+    if (report.leftOut() > 0) {
+      sentences.add(
+          "Left out of these figures: "
+              + count(report.leftOut(), "distance")
+              + " that a slip explains or that should be read again.");
+    }
+    return sentences;
+  }
+
+  /** Which readings lie apart from the others, and where they are written. */
+  static List<String> apart(ClassReport report) {
+    List<String> sentences = new ArrayList<>();
     for (ClassReport.SpotSummary spot : report.spots()) {
       spot.outlier()
           .ifPresent(
@@ -160,12 +194,6 @@ final class CheckWords {
                           + ") lies apart from the other readings, by more than chance gives"
                           + " (Grubbs' test at 5 %, ISO 5725-2) and by more than a reading with a ruler is"
                           + " uncertain (k = 2)."));
-    }
-    if (report.leftOut() > 0) {
-      sentences.add(
-          "Left out of these figures: "
-              + count(report.leftOut(), "distance")
-              + " that a slip explains or that should be read again.");
     }
     return sentences;
   }

@@ -5,76 +5,70 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wickmark.cli.plot.Axis;
+import wickmark.cli.plot.Ink;
+import wickmark.cli.plot.Plot;
 import wickmark.core.check.ClassReport;
-import wickmark.core.uncertainty.Decimals;
 
 /**
  * A strip a spot: each reading by its difference from the machine's distance, readings of the same
  * value beside each other, and the robust mean.
  */
-record SpotPlot(
-    int width,
-    int height,
-    int left,
-    int right,
-    List<Axis.Tick> across,
-    String zero,
-    List<Row> rows) {
-  private static final int WIDTH = 720;
-  private static final int ROW = 44;
-  private static final int TOP = 10;
-  private static final int FOOT = 46;
-  private static final double STACK = 9;
+final class SpotPlot {
+  private static final int ROW_PX = 44;
+  private static final int AXIS_PX = 66;
 
-  /** One spot. */
-  record Row(String label, int y, String mean, List<Point> points) {}
+  /** How far readings of one value lie apart, in rows. */
+  private static final double STACK = 0.2;
 
-  /** One reading. */
-  record Point(String x, String y) {}
+  private SpotPlot() {}
 
-  /** Returns the plot; empty where nobody has read a distance without a slip. */
-  static Optional<SpotPlot> of(ClassReport together) {
-    if (together.spots().isEmpty()) {
+  /** Returns the plot as SVG; empty where nobody has read a distance without a slip. */
+  static Optional<String> of(ClassReport together) {
+    List<ClassReport.SpotSummary> spots = together.spots();
+    if (spots.isEmpty()) {
       return Optional.empty();
     }
-    List<Double> differences = new ArrayList<>(List.of(0.0));
-    for (ClassReport.SpotSummary spot : together.spots()) {
-      spot.distances().forEach(distance -> differences.add(distance - spot.machine()));
-    }
-    int left = 130;
-    int right = WIDTH - 20;
-    Axis across = Axis.around(differences, left, right);
-    List<Row> rows = new ArrayList<>();
-    for (ClassReport.SpotSummary spot : together.spots()) {
-      rows.add(row(spot, across, TOP + ROW * rows.size() + ROW / 2));
+    Plot plot =
+        new Plot(720, ROW_PX * spots.size() + AXIS_PX)
+            .across("hand minus machine, mm")
+            .rows(spots.stream().map(spot -> spot.lane() + ", spot " + spot.spot()).toList())
+            .line(
+                new Plot.Place(0, Plot.row(0) + 0.5),
+                new Plot.Place(0, Plot.row(spots.size() - 1) - 0.5),
+                Plot.Stroke.SOLID,
+                Ink.QUIET,
+                1);
+    List<Plot.Place> readings = new ArrayList<>();
+    for (int i = 0; i < spots.size(); i++) {
+      ClassReport.SpotSummary spot = spots.get(i);
+      double mean = spot.robustMean() - spot.machine();
+      plot.line(
+          new Plot.Place(mean, Plot.row(i) + 0.35),
+          new Plot.Place(mean, Plot.row(i) - 0.35),
+          Plot.Stroke.SOLID,
+          Ink.HEED,
+          3);
+      readings.addAll(readings(spot, Plot.row(i)));
     }
     return Optional.of(
-        new SpotPlot(
-            WIDTH,
-            TOP + ROW * rows.size() + FOOT,
-            left,
-            right,
-            across.ticks(),
-            across.place(0),
-            rows));
+        plot.values(readings, Plot.Shape.RING)
+            .svg(
+                "strips",
+                "Hand minus machine for each spot, in millimetres",
+                readings.size() + " readings of " + spots.size() + " spots."));
   }
 
-  private static Row row(ClassReport.SpotSummary spot, Axis across, int y) {
-    Map<String, Integer> stacked = new HashMap<>();
-    List<Point> points = new ArrayList<>();
+  /** Alternately above and below the middle of the row. */
+  private static List<Plot.Place> readings(ClassReport.SpotSummary spot, double row) {
+    Map<Long, Integer> stacked = new HashMap<>();
+    List<Plot.Place> readings = new ArrayList<>();
     for (double distance : spot.distances()) {
-      String x = across.place(distance - spot.machine());
-      int before = stacked.merge(x, 1, Integer::sum) - 1;
-      // Alternately above and below the middle of the row.
+      double difference = distance - spot.machine();
+      int before = stacked.merge(Math.round(20 * difference), 1, Integer::sum) - 1;
       int steps = (before + 1) / 2;
       double aside = (before % 2 == 0 ? -1 : 1) * STACK * steps;
-      points.add(new Point(x, Decimals.text(y + aside, 1)));
+      readings.add(new Plot.Place(difference, row + aside));
     }
-    return new Row(
-        spot.lane() + ", spot " + spot.spot(),
-        y,
-        across.place(spot.robustMean() - spot.machine()),
-        points);
+    return readings;
   }
 }

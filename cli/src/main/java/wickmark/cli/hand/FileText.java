@@ -46,13 +46,37 @@ public final class FileText {
     if (startsWith(bytes, 0xFE, 0xFF)) {
       return new String(bytes, 2, bytes.length - 2, StandardCharsets.UTF_16BE);
     }
+    if (bytes.length >= 4 && bytes.length % 2 == 0 && bytes[1] == 0 && isText(bytes[0])) {
+      return text16(bytes, StandardCharsets.UTF_16LE, shown);
+    }
+    if (bytes.length >= 4 && bytes.length % 2 == 0 && bytes[0] == 0 && isText(bytes[1])) {
+      return text16(bytes, StandardCharsets.UTF_16BE, shown);
+    }
     for (byte b : bytes) {
       if (b == 0) {
-        throw new UnreadableReadingsException(
-            shown, "it is no text. Save the readings as CSV in the spreadsheet program.");
+        throw noText(shown);
       }
     }
     return withoutMark(decoded(bytes));
+  }
+
+  private static boolean isText(byte b) {
+    return b >= ' ' || b == '\t';
+  }
+
+  /** Text of two bytes a letter that lacks the mark which says so. */
+  private static String text16(byte[] bytes, Charset charset, String shown)
+      throws UnreadableReadingsException {
+    String text = new String(bytes, charset);
+    if (text.chars().anyMatch(c -> c == 0 || c == 0xFFFD)) {
+      throw noText(shown);
+    }
+    return text;
+  }
+
+  private static UnreadableReadingsException noText(String shown) {
+    return new UnreadableReadingsException(
+        shown, "it is no text. Save the readings as CSV in the spreadsheet program.");
   }
 
   private static byte[] bytes(Path file, String shown) throws UnreadableReadingsException {

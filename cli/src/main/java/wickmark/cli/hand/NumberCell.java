@@ -23,6 +23,9 @@ record NumberCell(BigDecimal number, String unit) {
                   .replace(
                       "MONTH", "(?i:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])"));
 
+  private static final Pattern THOUSANDS =
+      Pattern.compile("[+-]?[0-9]{1,3}(?:([.,' ])[0-9]{3})+(?!\\1)[.,][0-9]+.*");
+
   private static final int LONGEST_SHOWN = 30;
 
   /** Returns the number; empty if the cell holds none. */
@@ -53,6 +56,9 @@ record NumberCell(BigDecimal number, String unit) {
       return shown
           + " is a date: the spreadsheet has taken the number for one. Format the column as text"
           + " and type it again";
+    }
+    if (THOUSANDS.matcher(cell).matches()) {
+      return shown + " has two kinds of separators. Write it without one for thousands";
     }
     return shown + " is not a number";
   }

@@ -17,7 +17,7 @@ import org.apache.commons.csv.CSVRecord;
  * @param header which of them names the columns, from 0
  */
 record Sheet(List<Row> rows, int header, Columns columns, char separator) {
-  private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
+  static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
   /** A title and some notes may stand above the column names. */
   private static final int HEADER_WITHIN_ROWS = 30;
@@ -60,7 +60,8 @@ record Sheet(List<Row> rows, int header, Columns columns, char separator) {
           shown,
           "line "
               + best.rows.get(best.header).line()
-              + " names the columns, but none of them is distance_mm, front_mm or rf.");
+              + " names the columns, but none of them is distance_mm, front_mm or rf. Give each"
+              + " reading a row of its own; who read it goes into a column reader.");
     }
     return best;
   }
@@ -69,9 +70,11 @@ record Sheet(List<Row> rows, int header, Columns columns, char separator) {
       throws UnreadableReadingsException {
     List<Row> rows = rows(separator, text, shown);
     for (int i = 0; i < Math.min(rows.size(), HEADER_WITHIN_ROWS); i++) {
-      Columns columns = Columns.of(rows.get(i).cells());
+      List<String> names = rows.get(i).cells();
+      Columns columns = Columns.of(names);
       if (columns.isHeader()) {
-        return Optional.of(new Sheet(rows, i, columns, separator));
+        Columns withAbove = i == 0 ? columns : Columns.of(names, rows.get(i - 1).cells());
+        return Optional.of(new Sheet(rows, i, withAbove, separator));
       }
     }
     return Optional.empty();

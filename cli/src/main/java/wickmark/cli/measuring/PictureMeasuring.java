@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import wickmark.core.chromatogram.Chromatogram;
+import wickmark.core.colour.PaperTint;
 import wickmark.core.match.Identification;
 import wickmark.core.record.ChromatogramRecord;
 import wickmark.core.record.RunRecord;
@@ -46,6 +47,7 @@ public final class PictureMeasuring implements StripMeasuring {
             new RunRecord.Photo("", "", 0, 0),
             Map.of(),
             scale(reading),
+            card(reading),
             new RunRecord.Strip(
                 points(placed.corners()),
                 placed.pictureToStrip(),
@@ -84,6 +86,20 @@ public final class PictureMeasuring implements StripMeasuring {
             ? reading.scale().relativeUncertainty().getAsDouble()
             : null;
     return new RunRecord.Scale(reading.scale().source().word(), millimetres, uncertainty);
+  }
+
+  private static RunRecord.@Nullable Card card(StripReading reading) {
+    return reading
+        .light()
+        .map(
+            light ->
+                new RunRecord.Card(
+                    light.sheet(),
+                    List.of(light.white().red(), light.white().green(), light.white().blue()),
+                    light.greyChroma(),
+                    List.of(light.paper().lightness(), light.paper().a(), light.paper().b()),
+                    PaperTint.of(light.paper())))
+        .orElse(null);
   }
 
   private static List<List<Double>> points(List<PhotoPoint> points) {

@@ -45,7 +45,7 @@ final class PoolWords {
                     rf(value.rf())
                         + " of "
                         + records.get(value.record()).photo().file()
-                        + " lies apart (Grubbs test, 5 %)"));
+                        + " lies apart (Grubbs' test at 5 %, ISO 5725-2)"));
     if (spot.missingIn() > 0) {
       remarks.add("missing in " + spot.missingIn() + (spot.missingIn() == 1 ? " lane" : " lanes"));
     }
@@ -75,6 +75,12 @@ final class PoolWords {
                         + " once in twenty times."));
     if (pooled.repeatability().isEmpty()) {
       sentences.add("No sample is there twice, so that nothing can be said about repeats.");
+    }
+    if (pooled.spots().stream().anyMatch(spot -> spot.outlier().isPresent())) {
+      sentences.add(
+          "A value lies apart when it is further from the others than chance gives and than it is"
+              + " uncertain (k = 2). It still counts in the mean: look at its strip, and pool again"
+              + " without it if there is a reason to.");
     }
     return sentences;
   }

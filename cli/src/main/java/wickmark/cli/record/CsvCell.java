@@ -1,5 +1,7 @@
 package wickmark.cli.record;
 
+import wickmark.cli.text.VisibleText;
+
 /** Text on its way into a spreadsheet. */
 public final class CsvCell {
   /** The last four are full-width forms, which spreadsheets in East Asia take for the same. */
@@ -7,9 +9,12 @@ public final class CsvCell {
 
   private CsvCell() {}
 
-  /** A spreadsheet would run a cell that begins like a formula; the apostrophe makes it text. */
+  /**
+   * Returns the text as a cell that shows as it is. A spreadsheet would run a cell that begins like
+   * a formula; the apostrophe makes it text.
+   */
   public static String text(String text) {
     boolean formula = !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
-    return formula ? "'" + text : text;
+    return (formula ? "'" : "") + VisibleText.ofPage(text);
   }
 }

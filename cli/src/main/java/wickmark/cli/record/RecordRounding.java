@@ -27,6 +27,8 @@ final class RecordRounding {
           Map.entry("Mm", 3),
           Map.entry("Mm2", 2),
           Map.entry("lab", 2),
+          Map.entry("paperLab", 2),
+          Map.entry("greyChroma", 2),
           Map.entry("rf", 4),
           Map.entry("rfMiddle", 4),
           Map.entry("rfDensest", 4),

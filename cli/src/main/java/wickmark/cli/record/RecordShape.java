@@ -17,7 +17,8 @@ import wickmark.core.record.RunRecord;
  */
 final class RecordShape {
   private static final Map<String, Integer> SIZES =
-      Map.of("lab", 3, "pictureToStrip", 9, "cornersPx", 4, "endsPx", 2);
+      Map.of(
+          "lab", 3, "paperLab", 3, "whiteRgb", 3, "pictureToStrip", 9, "cornersPx", 4, "endsPx", 2);
   private static final double LARGEST = 1e9;
 
   private RecordShape() {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import wickmark.cli.table.HandWords;
 import wickmark.cli.table.ResultText;
@@ -110,6 +111,12 @@ record ReportContent(
         new Fact("Size", record.photo().widthPx() + " × " + record.photo().heightPx() + " pixels"));
     facts.add(new Fact("SHA-256 of the picture", record.photo().sha256()));
     facts.add(new Fact("Scale", ResultText.scale(record)));
+    Optional.ofNullable(record.card())
+        .ifPresent(
+            card -> {
+              facts.add(new Fact("Light", ResultText.light(card)));
+              facts.add(new Fact("Paper", ResultText.paper(card)));
+            });
     facts.add(new Fact("Front", record.front().kind().replace('-', ' ')));
     facts.add(new Fact("Measured by", record.tool().name() + " " + record.tool().version()));
     return facts;

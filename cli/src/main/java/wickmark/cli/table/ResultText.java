@@ -2,6 +2,7 @@ package wickmark.cli.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -43,6 +44,27 @@ public final class ResultText {
           default -> "scale from " + scale.source();
         };
     return from + ", " + Decimals.text(millimetres, 4) + " mm a pixel";
+  }
+
+  /** Returns how much light of each colour the card's white sent back. */
+  public static String light(RunRecord.Card card) {
+    return String.format(
+        Locale.ROOT,
+        "the card's white has %d %% of full red, %d %% of green and %d %% of blue light",
+        Math.round(100 * card.whiteRgb().get(0)),
+        Math.round(100 * card.whiteRgb().get(1)),
+        Math.round(100 * card.whiteRgb().get(2)));
+  }
+
+  /** Returns the colour of the strip's blank paper. */
+  public static String paper(RunRecord.Card card) {
+    return card.paperColour()
+        + " against the card's white: L* "
+        + Decimals.text(card.paperLab().get(0), 1)
+        + ", a* "
+        + Decimals.text(card.paperLab().get(1), 1)
+        + ", b* "
+        + Decimals.text(card.paperLab().get(2), 1);
   }
 
   /** Returns what to know where the Rf is of another point of the spot than its distance. */

@@ -28,7 +28,9 @@ public final class VisibleText {
     return !HIDDEN.matcher(text).find();
   }
 
-  /** Returns the text of a page with a ? for whatever does not show; its lines stay lines. */
+  /**
+   * Returns the text of a page or a cell with a ? for whatever does not show; its lines stay lines.
+   */
   public static String ofPage(String page) {
     return HIDDEN_BUT_LINES.matcher(page).replaceAll("?");
   }

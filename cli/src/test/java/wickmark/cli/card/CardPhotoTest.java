@@ -1,6 +1,7 @@
 package wickmark.cli.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -20,6 +21,7 @@ import wickmark.imaging.photo.Resolution;
 import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.picture.DrawnPicture;
 import wickmark.testdata.picture.Picture;
+import wickmark.testdata.scene.Bend;
 import wickmark.testdata.scene.CameraPlan;
 import wickmark.testdata.scene.Clutter;
 import wickmark.testdata.scene.Desk;
@@ -91,6 +93,41 @@ class CardPhotoTest {
     assertThat(measured.record().scale().source()).isEqualTo("card");
     assertThat(measured.scaleError()).isCloseTo(0, within(0.004));
     assertThat(largest(measured.errors())).isLessThan(0.5);
+  }
+
+  /** A corner that stands up by 15 mm, and a sheet whose ends do by 12 mm, under a flat strip. */
+  @Test
+  void aCardThatCurlsIsSaid() throws IOException {
+    PrintItem card = CardPictures.print(CardSheet.A5, 1);
+    Measured corner =
+        CardPictures.measured(
+            CardPictures.plan(
+                card.bent(new Bend(Bend.Kind.CORNER, 15, 1)), CardPictures.camera(8, 240), 8),
+            TRUE_PRINT);
+    Measured cup =
+        CardPictures.measured(
+            CardPictures.plan(
+                card.bent(new Bend(Bend.Kind.CUP, 12, 1)), CardPictures.camera(8, 240), 8),
+            TRUE_PRINT);
+
+    assertThat(corner.warnings()).contains("card-square-left-out");
+    assertThat(corner.scaleError()).isCloseTo(0, within(0.002));
+    assertThat(largest(corner.errors())).isLessThan(0.25);
+    assertThat(cup.warnings()).contains("card-not-flat");
+  }
+
+  /** The strip covers the right edge of the grey place, and the bar beside it. */
+  @Test
+  void ofAStripAcrossTheEdgeOfItsPlaceTheRefusalSaysSo() throws IOException {
+    PhotoPlan plan =
+        CardPictures.plan(
+            CardPictures.print(CardSheet.A5, 1),
+            CardPictures.camera(8, 240),
+            8,
+            StripItem.of(CardPictures.strip(8), new Placement(38, 4, 2)));
+
+    assertThatThrownBy(() -> CardPictures.measured(plan, TRUE_PRINT))
+        .hasMessageContaining("lay it on the grey");
   }
 
   @Test

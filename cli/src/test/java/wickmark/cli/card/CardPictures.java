@@ -31,6 +31,7 @@ import wickmark.testdata.scene.PrintItem;
 import wickmark.testdata.scene.StripItem;
 import wickmark.testdata.strip.DyeCupboard;
 import wickmark.testdata.strip.LanePlan;
+import wickmark.testdata.strip.Paper;
 import wickmark.testdata.strip.SpotPlan;
 import wickmark.testdata.strip.SpotShape;
 import wickmark.testdata.strip.StripPlan;
@@ -61,7 +62,13 @@ public final class CardPictures {
 
   /** A strip of 64 by 100 mm with three lanes and four spots. */
   public static StripPlan strip(long seed) {
+    return strip(seed, Paper.FILTER);
+  }
+
+  /** The same on another paper. */
+  static StripPlan strip(long seed, Paper paper) {
     return StripPlan.sheet(64, 100)
+        .paper(paper)
         .baseline(18, 0.2)
         .front(86)
         .namedLane(LanePlan.reference("A", 14, spot(DyeCupboard.EGG, 0.72)))
@@ -78,10 +85,12 @@ public final class CardPictures {
 
   /** A photograph to take of a card and a strip on it, 5 pixels a millimetre. */
   public static PhotoPlan plan(PrintItem card, CameraPlan camera, long seed) {
-    return PhotoPlan.of(camera, StripItem.of(strip(seed), new Placement(2, 4, 2)))
-        .with(card)
-        .onto(Desk.OAK)
-        .seeded(seed);
+    return plan(card, camera, seed, StripItem.of(strip(seed), new Placement(2, 4, 2)));
+  }
+
+  /** The same with a strip that lies elsewhere or is another. */
+  static PhotoPlan plan(PrintItem card, CameraPlan camera, long seed, StripItem strip) {
+    return PhotoPlan.of(camera, strip).with(card).onto(Desk.OAK).seeded(seed);
   }
 
   /** A camera over an A5 sheet that looks from a side by so many degrees. */

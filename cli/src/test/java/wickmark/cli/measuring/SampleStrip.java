@@ -34,6 +34,7 @@ public final class SampleStrip {
         new RunRecord.Photo("", "", 1, 1),
         Map.of("smoothing", 1.5),
         new RunRecord.Scale("ruler", 0.5, 0.004),
+        new RunRecord.Card("a5", List.of(0.81, 0.8, 0.62), 1.2, List.of(96.1, 0.3, 9.9), "cream"),
         new RunRecord.Strip(
             List.of(
                 List.of(0.0, 0.0), List.of(120.0, 0.0), List.of(120.0, 200.0), List.of(0.0, 200.0)),

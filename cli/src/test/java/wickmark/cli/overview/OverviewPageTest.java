@@ -29,6 +29,7 @@ class OverviewPageTest {
         record.photo(),
         record.settings(),
         record.scale(),
+        record.card(),
         record.strip(),
         record.baseline(),
         record.front(),

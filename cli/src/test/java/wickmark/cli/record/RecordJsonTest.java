@@ -25,6 +25,7 @@ class RecordJsonTest {
             new RunRecord.Photo("strip.jpg", "0".repeat(64), 120, 200),
             bare.settings(),
             bare.scale(),
+            bare.card(),
             bare.strip(),
             bare.baseline(),
             bare.front(),
@@ -40,6 +41,7 @@ class RecordJsonTest {
         record.photo(),
         record.settings(),
         scale,
+        record.card(),
         record.strip(),
         record.baseline(),
         record.front(),
@@ -90,6 +92,7 @@ class RecordJsonTest {
               record.photo(),
               record.settings(),
               record.scale(),
+              record.card(),
               record.strip(),
               bad,
               record.front(),
@@ -237,5 +240,14 @@ class RecordJsonTest {
 
     assertThat(before).doesNotContain("yHand");
     assertThat(RecordJson.read(before, "old")).isEqualTo(record);
+  }
+
+  @Test
+  void aRecordFromBeforeThereWasACardInItIsRead() throws Exception {
+    String text = RecordJson.text(RecordJson.rounded(SampleStrip.record()));
+    String before = text.replaceAll("\\s*\"card\" : \\{[^}]*},", "");
+
+    assertThat(before).doesNotContain("\"card\"");
+    assertThat(RecordJson.read(before, "old").card()).isNull();
   }
 }

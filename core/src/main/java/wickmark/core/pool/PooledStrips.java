@@ -6,6 +6,7 @@ import java.util.Optional;
 import wickmark.core.record.RunRecord;
 import wickmark.core.statistics.GrubbsTest;
 import wickmark.core.statistics.Precision;
+import wickmark.core.statistics.RobustMean;
 import wickmark.core.statistics.SampleMean;
 
 /**
@@ -30,7 +31,7 @@ public record PooledStrips(List<PooledSpot> spots, Optional<Double> repeatabilit
    * @param values in the order of the records
    * @param mean of Rf, with standard deviation and 95 % confidence interval
    * @param outlier place in {@code values} of what the Grubbs test (5 %, two-sided) calls an
-   *     outlier, if any
+   *     outlier and what lies further from the robust mean than it is uncertain (k = 2), if any
    * @param missingIn how many lanes of this name do not have the spot
    */
   public record PooledSpot(
@@ -99,8 +100,23 @@ public record PooledStrips(List<PooledSpot> spots, Optional<Double> repeatabilit
         majority(values),
         values,
         SampleMean.of(factors),
-        GrubbsTest.of(factors).filter(GrubbsTest::isOutlier).map(GrubbsTest::index),
+        outlier(values, factors),
         missing);
+  }
+
+  /**
+   * Strips that happen to agree better than they are measured make the test call a value an outlier
+   * that is as right as the others; so it must also be further from them than it is uncertain. The
+   * same holds for hand readings.
+   */
+  private static Optional<Integer> outlier(List<Value> values, List<Double> factors) {
+    return GrubbsTest.of(factors)
+        .filter(GrubbsTest::isOutlier)
+        .map(GrubbsTest::index)
+        .filter(
+            index ->
+                Math.abs(factors.get(index) - RobustMean.of(factors).mean())
+                    > 2 * values.get(index).rfUncertainty());
   }
 
   private static String majority(List<Value> values) {

@@ -19,6 +19,7 @@ public record RunRecord(
     Photo photo,
     Map<String, Object> settings,
     Scale scale,
+    @Nullable Card card,
     Strip strip,
     Baseline baseline,
     Front front,
@@ -44,6 +45,25 @@ public record RunRecord(
    */
   public record Scale(
       String source, @Nullable Double millimetresPerPixel, @Nullable Double relativeUncertainty) {}
+
+  /**
+   * What the printed card tells of light and paper. The spots' colours are not set by it: they are
+   * taken with the strip's own paper as the white, which lies in the same light.
+   *
+   * @param sheet the card's size by name
+   * @param whiteRgb linear light of the card's white: red, green and blue, 1 being the most that
+   *     the picture can show
+   * @param greyChroma the largest chroma of the grey patches, CIELAB with the card's white as the
+   *     white: 0 in even light and a picture of true tones
+   * @param paperLab CIELAB (D65) of the strip's blank paper with the card's white as the white
+   * @param paperColour that in a word: white, cream, or what it is tinted
+   */
+  public record Card(
+      String sheet,
+      List<Double> whiteRgb,
+      double greyChroma,
+      List<Double> paperLab,
+      String paperColour) {}
 
   /**
    * Where the strip lies.

@@ -12,6 +12,7 @@ import wickmark.core.colour.ColourName;
 import wickmark.core.colour.DyeAbsorbance;
 import wickmark.core.colour.LabColour;
 import wickmark.core.record.RunRecord;
+import wickmark.core.statistics.GrubbsTest;
 
 class PooledStripsTest {
   private static final DyeAbsorbance RED = new DyeAbsorbance(0.02, 0.5, 0.44);
@@ -93,6 +94,21 @@ class PooledStripsTest {
     assertThat(spot.values().get(spot.outlier().orElseThrow()).rf()).isEqualTo(0.57);
   }
 
+  /**
+   * Five strips that agree to 0.0002 by luck, and one 0.002 off, each uncertain by 0.006 (k = 2).
+   */
+  @Test
+  void takeNothingForAnOutlierThatIsWithinItsUncertainty() {
+    List<RunRecord> records = new ArrayList<>();
+    for (double rf : new double[] {0.5001, 0.4999, 0.5002, 0.4998, 0.502, 0.5}) {
+      records.add(record(lane("A", spot(RED, rf))));
+    }
+    List<Double> factors = records.stream().map(r -> r.lanes().get(0).spots().get(0).rf()).toList();
+
+    assertThat(GrubbsTest.of(factors)).hasValueSatisfying(t -> assertThat(t.isOutlier()).isTrue());
+    assertThat(PooledStrips.of(records).spots().get(0).outlier()).isEmpty();
+  }
+
   @Test
   void countLanesOfOneNameOnOneStripAsRepeats() {
     PooledStrips pooled =
@@ -110,6 +126,7 @@ class PooledStripsTest {
         new RunRecord.Photo("strip.png", "0", 1, 1),
         Map.of(),
         new RunRecord.Scale("none", null, null),
+        null,
         new RunRecord.Strip(List.of(), List.of(), false, 1),
         new RunRecord.Baseline(List.of(), false, 1),
         new RunRecord.Front(List.of(), "pencil", List.of(), 1),

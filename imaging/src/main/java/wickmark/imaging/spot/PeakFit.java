@@ -36,6 +36,9 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
   /** Weight of what is usual: as that of a dozen samples, since neighbours are not independent. */
   private static final double PRIOR = 4;
 
+  /** Of a shape: its centre and the logarithms of its two flanks. */
+  private static final int PARAMETERS = 3;
+
   PeakFit {
     shapes = List.copyOf(shapes);
   }
@@ -73,7 +76,6 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     private final LaneProfile profile;
     private final List<PeakShape> start;
     private final double[] weight;
-    private final double[] root;
     private double[] best;
     private double least = Double.POSITIVE_INFINITY;
 
@@ -81,7 +83,6 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       this.profile = profile;
       this.start = start;
       this.weight = weight;
-      this.root = java.util.Arrays.stream(weight).map(Math::sqrt).toArray();
       this.best = encode(start);
     }
 
@@ -92,7 +93,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
 
     @Override
     public RealVector computeValue(double[] at) {
-      double[] r = residuals(at, basis(profile, decode(at, start)));
+      double[] r = residuals(profile, at, basis(at), weight);
       double sum = 0;
       for (double v : r) {
         sum += v * v;
@@ -104,66 +105,41 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       return new ArrayRealVector(r, false);
     }
 
+    private ShapeBasis basis(double[] at) {
+      return new ShapeBasis(profile, decode(at, start), weight);
+    }
+
     @Override
     public RealMatrix computeJacobian(double[] at) {
-      double[][] basis = basis(profile, decode(at, start));
-      double[] r = residuals(at, basis);
+      ShapeBasis basis = basis(at);
+      double[] r = residuals(profile, at, basis, weight);
       double[][] j = new double[r.length][at.length];
       for (int k = 0; k < at.length; k++) {
         double h = 1e-4;
         double[] q = at.clone();
         q[k] += h;
-        // A parameter is one peak's: the others stay as they are.
-        double[][] moved = basis.clone();
-        moved[k / 3] = heights(profile, decode(q, start).get(k / 3));
-        double[] up = residuals(q, moved);
+        int peak = k / PARAMETERS;
+        ShapeBasis changed = basis.with(peak, decode(q, start).get(peak));
+        double[] up = residuals(profile, q, changed, weight);
         for (int i = 0; i < r.length; i++) {
           j[i][k] = (up[i] - r[i]) / h;
         }
       }
       return new Array2DRowRealMatrix(j, false);
     }
-
-    private double[] residuals(double[] p, double[][] basis) {
-      int n = profile.size();
-      double[] r = new double[3 * n + p.length];
-      NonNegative amounts = new NonNegative(basis, weight);
-      for (int c = 0; c < 3; c++) {
-        double[] a = amounts.solve(profile.density()[c]);
-        for (int k = 0; k < n; k++) {
-          double d = profile.density()[c][k];
-          for (int j = 0; j < a.length; j++) {
-            d -= a[j] * basis[j][k];
-          }
-          r[c * n + k] = d * root[k];
-        }
-      }
-      for (int j = 0; j < basis.length; j++) {
-        double ahead = p[3 * j + 1];
-        double behind = p[3 * j + 2];
-        r[3 * n + 3 * j + 1] =
-            PRIOR * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
-        r[3 * n + 3 * j + 2] = PRIOR * (ahead - behind) / ASYMMETRY_SPREAD;
-      }
-      return r;
-    }
   }
 
   private static PeakFit evaluate(LaneProfile profile, List<PeakShape> shapes, double[] weight) {
-    double[][] basis = basis(profile, shapes);
+    ShapeBasis basis = new ShapeBasis(profile, shapes, weight);
     double[][] amount = new double[shapes.size()][3];
     double loss = 0;
-    NonNegative amounts = new NonNegative(basis, weight);
     for (int c = 0; c < 3; c++) {
-      double[] a = amounts.solve(profile.density()[c]);
+      double[] a = basis.amounts(c);
       for (int j = 0; j < a.length; j++) {
         amount[j][c] = a[j];
       }
       for (int k = 0; k < profile.size(); k++) {
-        double r = profile.density()[c][k];
-        for (int j = 0; j < a.length; j++) {
-          r -= a[j] * basis[j][k];
-        }
+        double r = basis.residual(c, k, a);
         loss += weight[k] * r * r;
       }
     }
@@ -186,56 +162,58 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
   }
 
   private static double[] encode(List<PeakShape> shapes) {
-    double[] p = new double[3 * shapes.size()];
+    double[] p = new double[PARAMETERS * shapes.size()];
     for (int j = 0; j < shapes.size(); j++) {
       PeakShape s = shapes.get(j);
-      p[3 * j] = s.centre();
-      p[3 * j + 1] = StrictMath.log(s.ahead());
-      p[3 * j + 2] = StrictMath.log(s.behind());
+      p[PARAMETERS * j] = s.centre();
+      p[PARAMETERS * j + 1] = StrictMath.log(s.ahead());
+      p[PARAMETERS * j + 2] = StrictMath.log(s.behind());
     }
     return p;
   }
 
   private static List<PeakShape> decode(double[] p, List<PeakShape> start) {
     List<PeakShape> shapes = new ArrayList<>();
-    for (int j = 0; j < p.length / 3; j++) {
-      double ahead = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[3 * j + 1])));
-      double behind = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[3 * j + 2])));
-      shapes.add(new PeakShape(p[3 * j], ahead, behind, start.get(j).streak()));
+    for (int j = 0; j < p.length / PARAMETERS; j++) {
+      double ahead = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[PARAMETERS * j + 1])));
+      double behind = StrictMath.exp(Math.max(-1.2, Math.min(2.6, p[PARAMETERS * j + 2])));
+      shapes.add(new PeakShape(p[PARAMETERS * j], ahead, behind, start.get(j).streak()));
     }
     return shapes;
   }
 
-  private static double[][] basis(LaneProfile profile, List<PeakShape> shapes) {
-    double[][] basis = new double[shapes.size()][];
-    for (int j = 0; j < basis.length; j++) {
-      basis[j] = heights(profile, shapes.get(j));
+  private static double[] residuals(
+      LaneProfile profile, double[] p, ShapeBasis basis, double[] weight) {
+    int n = profile.size();
+    double[] r = new double[3 * n + p.length];
+    for (int c = 0; c < 3; c++) {
+      double[] a = basis.amounts(c);
+      for (int k = 0; k < n; k++) {
+        r[c * n + k] = basis.residual(c, k, a) * Math.sqrt(weight[k]);
+      }
     }
-    return basis;
-  }
-
-  private static double[] heights(LaneProfile profile, PeakShape shape) {
-    double[] heights = new double[profile.size()];
-    for (int k = 0; k < heights.length; k++) {
-      heights[k] = shape.at(profile.place(k));
+    for (int j = 0; j < p.length / PARAMETERS; j++) {
+      double ahead = p[PARAMETERS * j + 1];
+      double behind = p[PARAMETERS * j + 2];
+      r[3 * n + PARAMETERS * j + 1] =
+          PRIOR * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
+      r[3 * n + PARAMETERS * j + 2] = PRIOR * (ahead - behind) / ASYMMETRY_SPREAD;
     }
-    return heights;
+    return r;
   }
 
   /** What is left of the profile, all channels: positive where dye is not accounted for. */
   double[] unexplained(LaneProfile profile) {
-    double[][] basis = basis(profile, shapes);
+    ShapeBasis basis = new ShapeBasis(profile, shapes, weights(profile));
     double[] left = new double[profile.size()];
-    for (int k = 0; k < left.length; k++) {
-      double worst = 0;
-      for (int c = 0; c < 3; c++) {
-        double d = profile.density()[c][k];
-        for (int j = 0; j < basis.length; j++) {
-          d -= amount[j][c] * basis[j][k];
-        }
-        worst += Math.max(0, d);
+    for (int c = 0; c < 3; c++) {
+      double[] a = new double[amount.length];
+      for (int j = 0; j < a.length; j++) {
+        a[j] = amount[j][c];
       }
-      left[k] = worst;
+      for (int k = 0; k < left.length; k++) {
+        left[k] += Math.max(0, basis.residual(c, k, a));
+      }
     }
     return left;
   }

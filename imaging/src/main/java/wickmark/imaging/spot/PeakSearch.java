@@ -23,6 +23,13 @@ final class PeakSearch {
 
   private static final int MOST_PEAKS = 9;
 
+  /**
+   * After so many fits no peak is added any more, only taken away. A lane in which a sum of peaks
+   * can be seen takes far fewer (the figures are in RESULTS.md); one that takes more is a lane of
+   * noise, whose peaks mean nothing, and each fit of one costs the most, since none settles.
+   */
+  static final int MOST_FITS = 24;
+
   /** A peak with less of a larger neighbour's height, its hue just told apart, needs a valley. */
   private static final double SATELLITE = 0.4;
 
@@ -47,23 +54,37 @@ final class PeakSearch {
   private static final double NEEDED = 2;
 
   private final LaneProfile profile;
+  private int fits;
 
-  private PeakSearch(LaneProfile profile) {
+  PeakSearch(LaneProfile profile) {
     this.profile = profile;
   }
 
   static PeakFit find(LaneProfile profile) {
-    PeakSearch search = new PeakSearch(profile);
-    PeakFit fit = search.pruned(PeakFit.of(profile, search.maxima()));
-    fit = search.withStreaks(fit);
+    return new PeakSearch(profile).search();
+  }
+
+  PeakFit search() {
+    PeakFit fit = pruned(fitted(maxima()));
+    fit = withStreaks(fit);
     for (int round = 0; round < 4 && fit.shapes().size() < MOST_PEAKS; round++) {
-      PeakFit more = search.withOneMore(fit);
+      PeakFit more = withOneMore(fit);
       if (more == null) {
         break;
       }
       fit = more;
     }
-    return search.pruned(search.withStreaks(fit));
+    return pruned(withStreaks(fit));
+  }
+
+  private PeakFit fitted(List<PeakShape> start) {
+    fits++;
+    return PeakFit.of(profile, start);
+  }
+
+  /** How many fits the search has taken so far. */
+  int fits() {
+    return fits;
   }
 
   /**
@@ -79,7 +100,7 @@ final class PeakSearch {
       any |= streak > 0 || s.streak() > 0;
       shapes.add(new PeakShape(s.centre(), s.ahead(), s.behind(), streak));
     }
-    return any ? PeakFit.of(profile, shapes) : fit;
+    return any ? fitted(shapes) : fit;
   }
 
   private double streakBelow(PeakFit fit, int j) {
@@ -198,9 +219,12 @@ final class PeakSearch {
     places.add(profile.place(at));
     PeakFit best = null;
     for (double place : places) {
+      if (fits >= MOST_FITS) {
+        break;
+      }
       List<PeakShape> start = new ArrayList<>(fit.shapes());
       start.add(new PeakShape(place, 1.6, 1.6, 0.01));
-      PeakFit more = PeakFit.of(profile, start);
+      PeakFit more = fitted(start);
       if (more.loss() < 0.8 * fit.loss() - 40 && (best == null || more.loss() < best.loss())) {
         PeakFit kept = pruned(more);
         best = kept.loss() < 0.8 * fit.loss() - 40 ? kept : best;
@@ -241,7 +265,7 @@ final class PeakSearch {
     while (worst >= 0) {
       List<PeakShape> fewer = new ArrayList<>(fit.shapes());
       fewer.remove(worst);
-      PeakFit without = PeakFit.of(profile, fewer);
+      PeakFit without = fitted(fewer);
       if (misfit(without) > MOST_MISFIT && without.loss() > 3 * fit.loss()) {
         return fit;
       }

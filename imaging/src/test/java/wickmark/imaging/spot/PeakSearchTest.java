@@ -71,6 +71,31 @@ class PeakSearchTest {
     assertThat(find()).isEmpty();
   }
 
+  /**
+   * Noise with the texture of spots, in which a search without a bound takes 32 fits; taking away
+   * what was added takes a few more than the bound.
+   */
+  @Test
+  void noiseThatLooksLikeSpotsEndsTheSearch() {
+    Random chance = new Random(0);
+    double[][] density = new double[3][160];
+    double[] noise = new double[160];
+    double[] texture = new double[4];
+    for (int k = 0; k < noise.length; k++) {
+      noise[k] = NOISE;
+      texture[3] = 0.93 * texture[3] + 0.15 * chance.nextGaussian();
+      for (int c = 0; c < 3; c++) {
+        texture[c] = 0.93 * texture[c] + 0.05 * chance.nextGaussian();
+        density[c][k] = Math.max(-0.02, texture[3] + texture[c]) + NOISE * chance.nextGaussian();
+      }
+    }
+    PeakSearch search = new PeakSearch(new LaneProfile(START, STEP, density, noise));
+
+    search.search();
+
+    assertThat(search.fits()).isBetween(PeakSearch.MOST_FITS, PeakSearch.MOST_FITS + 4);
+  }
+
   private static List<PeakShape> find(Dye... dyes) {
     Random chance = new Random(2);
     double[][] density = new double[3][SAMPLES];

@@ -93,7 +93,7 @@ final class Composition {
   List<Layer> prints(List<PrintItem> items) {
     List<Layer> layers = new ArrayList<>();
     for (PrintItem item : items) {
-      PrintLayer layer = new PrintLayer(item, camera);
+      PrintLayer layer = new PrintLayer(item, camera, light);
       layers.add(layer);
       casters.add(layer);
     }

@@ -3,7 +3,7 @@ package wickmark.testdata.scene;
 import wickmark.testdata.colour.SrgbCurve;
 import wickmark.testdata.picture.Picture;
 
-/** A printed sheet lying flat. Own coordinates: from its lower left corner, mm. */
+/** A printed sheet. Own coordinates: from its lower left corner, mm. */
 final class PrintLayer implements Layer, Shadows.Caster {
   /** What office paper sends back of the light, and toner. */
   private static final double PAPER = 0.86;
@@ -15,10 +15,22 @@ final class PrintLayer implements Layer, Shadows.Caster {
   private final PrintItem item;
   private final Frame frame;
   private final Camera camera;
+  private final SheetSight sight;
   private final float[] light;
 
-  PrintLayer(PrintItem item, Camera camera) {
+  /**
+   * Puts a print before the camera.
+   *
+   * @param towardsLight direction to the light, as a unit vector of the world
+   */
+  PrintLayer(PrintItem item, Camera camera, double[] towardsLight) {
     this.item = item;
+    this.sight =
+        new SheetSight(
+            new SheetSurface(item.widthMm(), item.heightMm(), item.bends()),
+            new Frame(item.placement()),
+            camera,
+            towardsLight);
     this.frame = new Frame(item.placement());
     this.camera = camera;
     Picture print = item.print();
@@ -35,6 +47,10 @@ final class PrintLayer implements Layer, Shadows.Caster {
 
   @Override
   public void locate(double px, double py, double[] uvs) {
+    if (!item.bends().isEmpty()) {
+      sight.locate(px, py, uvs);
+      return;
+    }
     double[] xy = new double[2];
     camera.placeAt(px, py, 0, xy);
     uvs[0] = frame.ownX(xy[0], xy[1]) + item.widthMm() / 2;

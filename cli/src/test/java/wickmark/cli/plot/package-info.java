@@ -1,0 +1,4 @@
+@NullMarked
+package wickmark.cli.plot;
+
+import org.jspecify.annotations.NullMarked;
