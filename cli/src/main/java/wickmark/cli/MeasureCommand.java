@@ -214,37 +214,35 @@ final class MeasureCommand implements Callable<Integer> {
     RecordFolder.sweep(out, Instant.now());
     Interruption interruption = Interruption.watch(err());
     BatchSummary summary = new BatchSummary();
-    Progress progress = new Progress(tasks.size());
     List<PictureResult> results = new ArrayList<>();
     int[] worst = {ExitCode.DONE};
     boolean[] measured = {false};
     StageTimes times = new StageTimes();
-    new Batch(threads)
-        .run(
-            tasks,
-            task -> {
-              StageTimes ofPicture = new StageTimes();
-              PictureResult result =
-                  new PictureRun(measuring, out, replace, task.said(), heading, corrected)
-                      .of(task.picture(), ofPicture);
-              synchronized (times) {
-                times.add(ofPicture);
-              }
-              return result;
-            },
-            result -> {
-              worst[0] = Math.max(worst[0], result.exitCode());
-              measured[0] |= !result.records().isEmpty();
-              summary.add(result);
-              if (tasks.size() > 1) {
-                err().println(progress.after(result));
-              }
-              print(result);
-              failure(result).ifPresent(failures::add);
-              if (json) {
-                results.add(result);
-              }
-            });
+    try (Progress progress = Progress.of(tasks.size(), err(), Progress.isOnTerminal())) {
+      new Batch(threads)
+          .run(
+              tasks,
+              task -> {
+                StageTimes ofPicture = new StageTimes();
+                PictureResult result =
+                    new PictureRun(measuring, out, replace, task.said(), heading, corrected)
+                        .of(task.picture(), ofPicture);
+                synchronized (times) {
+                  times.add(ofPicture);
+                }
+                return result;
+              },
+              result -> {
+                worst[0] = Math.max(worst[0], result.exitCode());
+                measured[0] |= !result.records().isEmpty();
+                summary.add(result);
+                progress.after(result, () -> print(result));
+                failure(result).ifPresent(failures::add);
+                if (json) {
+                  results.add(result);
+                }
+              });
+    }
     writeOverview(failures);
     interruption.over();
     if (json) {
