@@ -96,6 +96,11 @@ final class MeasureCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the records as JSON in place of the table.")
   private boolean json;
 
+  @Option(
+      names = "--timings",
+      description = "Print at the end how long each stage took. The records are the same.")
+  private boolean timings;
+
   @Option(names = "--print-schema", description = "Print the JSON Schema of record.json and end.")
   private boolean printSchema;
 
@@ -209,29 +214,35 @@ final class MeasureCommand implements Callable<Integer> {
     RecordFolder.sweep(out, Instant.now());
     Interruption interruption = Interruption.watch(err());
     BatchSummary summary = new BatchSummary();
-    Progress progress = new Progress(tasks.size());
     List<PictureResult> results = new ArrayList<>();
     int[] worst = {ExitCode.DONE};
     boolean[] measured = {false};
-    new Batch(threads)
-        .run(
-            tasks,
-            task ->
-                new PictureRun(measuring, out, replace, task.said(), heading, corrected)
-                    .of(task.picture()),
-            result -> {
-              worst[0] = Math.max(worst[0], result.exitCode());
-              measured[0] |= !result.records().isEmpty();
-              summary.add(result);
-              if (tasks.size() > 1) {
-                err().println(progress.after(result));
-              }
-              print(result);
-              failure(result).ifPresent(failures::add);
-              if (json) {
-                results.add(result);
-              }
-            });
+    StageTimes times = new StageTimes();
+    try (Progress progress = Progress.of(tasks.size(), err(), Progress.isOnTerminal())) {
+      new Batch(threads)
+          .run(
+              tasks,
+              task -> {
+                StageTimes ofPicture = new StageTimes();
+                PictureResult result =
+                    new PictureRun(measuring, out, replace, task.said(), heading, corrected)
+                        .of(task.picture(), ofPicture);
+                synchronized (times) {
+                  times.add(ofPicture);
+                }
+                return result;
+              },
+              result -> {
+                worst[0] = Math.max(worst[0], result.exitCode());
+                measured[0] |= !result.records().isEmpty();
+                summary.add(result);
+                progress.after(result, () -> print(result));
+                failure(result).ifPresent(failures::add);
+                if (json) {
+                  results.add(result);
+                }
+              });
+    }
     writeOverview(failures);
     interruption.over();
     if (json) {
@@ -243,6 +254,9 @@ final class MeasureCommand implements Callable<Integer> {
     }
     if (!json && measured[0]) {
       err().println("Records, tables and reports are in " + TextTable.printable(out + "."));
+    }
+    if (timings) {
+      times.lines().forEach(err()::println);
     }
     out().flush();
     err().flush();

@@ -57,10 +57,20 @@ final class PictureRun {
     this.corrections = corrections;
   }
 
-  PictureResult of(Path picture) {
+  /** Measures the picture and says to the watch which stage it is at. */
+  PictureResult of(Path picture, StageTimes times) {
+    try {
+      return result(picture, times);
+    } finally {
+      times.ends();
+    }
+  }
+
+  private PictureResult result(Path picture, StageTimes times) {
     String name = nameOf(picture);
     String shown = TextTable.printable(name);
     try {
+      times.enters(StageTimes.DECODE);
       PhotoFile file = PhotoFile.read(picture);
       if (corrections.isPresent() && !corrections.get().photo().sha256().equals(file.sha256())) {
         return PictureResult.failed(name, ExitCode.BAD_USAGE, shown + ": " + otherPicture());
@@ -75,7 +85,9 @@ final class PictureRun {
             List.of(done.get()),
             List.of(message));
       }
-      return write(file, measuring.measure(file.photo(), said));
+      List<MeasuredStrip> strips = measuring.measure(file.photo(), said, times);
+      times.enters(StageTimes.WRITE);
+      return write(file, strips);
     } catch (UnreadablePictureException e) {
       return PictureResult.failed(name, ExitCode.UNREADABLE, e.getMessage());
     } catch (RecordExistsException e) {

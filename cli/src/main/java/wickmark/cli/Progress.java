@@ -1,45 +1,47 @@
 package wickmark.cli;
 
-import java.time.Duration;
+import java.io.PrintWriter;
 import java.util.Locale;
-import wickmark.cli.table.TextTable;
 
-/** Where a run over many pictures stands, with the time left where it is worth telling. */
-final class Progress {
-  private static final Duration WORTH_TELLING = Duration.ofSeconds(20);
+/** Tells where a run over pictures stands, beside what is printed of each. */
+interface Progress extends AutoCloseable {
+  /**
+   * A picture is done.
+   *
+   * @param printing prints what came of it
+   */
+  void after(PictureResult result, Runnable printing);
 
-  private final int pictures;
-  private final long startNanos = System.nanoTime();
-  private int done;
+  /** All are done, or the run ends. */
+  @Override
+  void close();
 
-  Progress(int pictures) {
-    this.pictures = pictures;
-  }
-
-  /** Counts a picture and returns the line that says so. */
-  String after(PictureResult result) {
-    done++;
-    return String.format(
-        Locale.ROOT,
-        "[%d of %d%s] %s: %s",
-        done,
-        pictures,
-        timeLeft(Duration.ofNanos(System.nanoTime() - startNanos)),
-        TextTable.printable(result.picture()),
-        result.outcome().words());
-  }
-
-  /** By the mean of the pictures so far; those measured before take hardly any time. */
-  private String timeLeft(Duration soFar) {
-    Duration left = soFar.multipliedBy(pictures - done).dividedBy(done);
-    if (left.compareTo(WORTH_TELLING) < 0) {
-      return "";
+  /**
+   * Returns a bar with the time left where a person looks on at a terminal, plain lines elsewhere,
+   * and nothing for a single picture.
+   *
+   * @param onTerminal whether standard error is a terminal that can go back to a line's start
+   */
+  static Progress of(int pictures, PrintWriter err, boolean onTerminal) {
+    if (pictures < 2) {
+      return new NoProgress();
     }
-    long seconds = left.toSeconds();
-    return seconds < 100
-        ? ", about " + seconds + " s left"
-        : seconds < 6000
-            ? ", about " + Math.round(seconds / 60.0) + " min left"
-            : ", about " + Math.round(seconds / 3600.0) + " h left";
+    return onTerminal ? new ProgressLine(pictures, err) : new ProgressLines(pictures, err);
+  }
+
+  /** Whether the launcher says that standard error is a terminal: Java itself cannot tell. */
+  static boolean isOnTerminal() {
+    return "yes".equals(System.getProperty("wickmark.terminal", "").toLowerCase(Locale.ROOT));
+  }
+
+  /** For one picture, which is done before a bar could be read. */
+  final class NoProgress implements Progress {
+    @Override
+    public void after(PictureResult result, Runnable printing) {
+      printing.run();
+    }
+
+    @Override
+    public void close() {}
   }
 }

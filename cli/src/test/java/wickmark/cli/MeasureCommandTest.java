@@ -61,6 +61,20 @@ class MeasureCommandTest extends MeasureRuns {
   }
 
   @Test
+  void timingsAreTalkAndChangeNoRecord() throws Exception {
+    CommandLineRun plain = measure(picture);
+    byte[] record = Files.readAllBytes(out.resolve("strip/record.json"));
+    byte[] report = Files.readAllBytes(out.resolve("strip/report.html"));
+
+    CommandLineRun timed = measure(picture, "--replace", "--timings");
+
+    assertThat(timed.err()).contains("ms a picture").containsPattern("(?m)^write +\\d+\\.\\d ");
+    assertThat(timed.out()).isEqualTo(plain.out());
+    assertThat(out.resolve("strip/record.json")).hasBinaryContent(record);
+    assertThat(out.resolve("strip/report.html")).hasBinaryContent(report);
+  }
+
+  @Test
   void jsonTakesTheTablesPlace() throws Exception {
     JsonNode printed = new ObjectMapper().readTree(measure(picture, "--json").out());
 

@@ -52,6 +52,15 @@ final class StripChoice {
   /** Least score of the outline of a further strip as a part of the best one's. */
   private static final double SEEN_LIKE_BEST = 0.45;
 
+  /** Outlines looked at before any other is passed over. */
+  private static final int LEADERS = 2;
+
+  /**
+   * Evidence that no layout has: both lines beyond all doubt, names below all lanes, marks on the
+   * baseline. The most that was met in drawn pictures is 9.6.
+   */
+  private static final double MOST_LAYOUT = 10.2;
+
   /** Outlines looked at by their rank alone. */
   static final int BEST_OUTLINES = 5;
 
@@ -60,6 +69,12 @@ final class StripChoice {
 
   /** Confidence of a graduated edge that makes what bears it a ruler. */
   private static final double SURE_RULER = 0.4;
+
+  /** Weight against an outline that cuts a sheet short at one side: a fold or line across it. */
+  private static final double PART_WEIGHT = 1;
+
+  private static final Comparator<Candidate> BEST_FIRST =
+      Comparator.comparingDouble(Candidate::total).reversed();
 
   private StripChoice() {}
 
@@ -70,7 +85,6 @@ final class StripChoice {
    * @param light of the paper, linear, in its darkest channel, 0 to 1; 0 where nothing was looked
    *     at
    * @param total evidence of outline and content together
-   * @param lead over the best other outline of the same place; infinite for the only one
    */
   record Candidate(
       StripOutline outline,
@@ -78,8 +92,7 @@ final class StripChoice {
       PlaneScale plane,
       Layout layout,
       double light,
-      double total,
-      double lead) {
+      double total) {
     /** The corners from the top-left on, the baseline's end being the bottom. */
     List<PhotoPoint> corners() {
       List<PhotoPoint> corners = new ArrayList<>(outline.corners());
@@ -92,14 +105,14 @@ final class StripChoice {
       return outline.overlap(other.outline) > SAME_PLACE;
     }
 
-    private Candidate against(List<Candidate> all) {
-      double next =
+    /**
+     * Less evidence where a larger sheet, at least as well seen, ends at the same sides but one.
+     */
+    private Candidate withoutWhole(List<Candidate> all) {
+      boolean part =
           all.stream()
-              .filter(c -> !c.equals(this) && overlaps(c))
-              .mapToDouble(Candidate::total)
-              .max()
-              .orElse(Double.NEGATIVE_INFINITY);
-      return new Candidate(outline, shape, plane, layout, light, total, total - next);
+              .anyMatch(c -> c.outline.score() >= outline.score() && outline.isPartOf(c.outline));
+      return part ? new Candidate(outline, shape, plane, layout, light, total - PART_WEIGHT) : this;
     }
 
     /** Top, right, bottom and left edge, in the corners' order. */
@@ -137,25 +150,58 @@ final class StripChoice {
 
   /**
    * Weighs the outlines; best first. Those that do not rank first count only where another strip
-   * could lie: beside the best, as well seen or nearly so, and not on a ruler.
+   * could lie: beside the best, as well seen or nearly so, and not on a ruler. What lies over the
+   * best so far and cannot reach it, whatever is on it, is passed over.
    */
   static List<Candidate> weigh(
       Photo photo, ReadingRequest request, List<StripOutline> outlines, ScaleSources scales) {
     int first = Math.min(BEST_OUTLINES, outlines.size());
-    List<Candidate> all = new ArrayList<>();
-    for (StripOutline outline : outlines.subList(0, first)) {
-      all.add(candidate(photo, request, outline, scales));
-    }
-    Optional<Candidate> best = all.stream().max(Comparator.comparingDouble(Candidate::total));
+    int leaders = Math.min(LEADERS, first);
+    List<Candidate> all =
+        new ArrayList<>(looked(photo, request, outlines.subList(0, leaders), scales));
+    List<StripOutline> next = new ArrayList<>(outlines.subList(leaders, first));
+    best(all)
+        .filter(leader -> nothingSaid(request) && StripSelection.isSureStrip(leader))
+        .ifPresent(leader -> next.removeIf(o -> isHopeless(o, leader)));
+    List<StripOutline> passedOver = new ArrayList<>(outlines.subList(leaders, first));
+    passedOver.removeAll(next);
+    all.addAll(looked(photo, request, next, scales));
+    Optional<Candidate> best = best(all);
+    // Beside what is best after all there may be another strip.
+    best.filter(StripSelection::isSureStrip)
+        .ifPresent(b -> passedOver.removeIf(o -> b.outline().overlap(o) > SAME_PLACE));
+    all.addAll(looked(photo, request, passedOver, scales));
+    List<StripOutline> further = new ArrayList<>();
     for (StripOutline outline : outlines.subList(first, outlines.size())) {
       boolean elsewhere = best.orElseThrow().outline().overlap(outline) <= SAME_PLACE;
       boolean seen = outline.score() >= SEEN_LIKE_BEST * best.orElseThrow().outline().score();
       if (elsewhere && seen && !isRuler(shape(outline, List.of()), scales.rulers())) {
-        all.add(candidate(photo, request, outline, scales));
+        further.add(outline);
       }
     }
-    all.sort(Comparator.comparingDouble(Candidate::total).reversed());
-    return all.stream().map(c -> c.against(all)).toList();
+    all.addAll(looked(photo, request, further, scales));
+    return all.stream().map(c -> c.withoutWhole(all)).sorted(BEST_FIRST).toList();
+  }
+
+  private static Optional<Candidate> best(List<Candidate> all) {
+    return all.stream().max(Comparator.comparingDouble(Candidate::total));
+  }
+
+  private static boolean nothingSaid(ReadingRequest request) {
+    return request.lines().baseline().isEmpty() && request.lines().front().isEmpty();
+  }
+
+  private static boolean isHopeless(StripOutline outline, Candidate leader) {
+    return leader.outline().overlap(outline) > SAME_PLACE
+        && outlineEvidence(outline) + MOST_LAYOUT < leader.total();
+  }
+
+  /** Looks at outlines, at several at a time where there are processors for it; in their order. */
+  private static List<Candidate> looked(
+      Photo photo, ReadingRequest request, List<StripOutline> outlines, ScaleSources scales) {
+    return outlines.parallelStream()
+        .map(outline -> candidate(photo, request, outline, scales))
+        .toList();
   }
 
   /** Whether a sheet is what bears a graduated edge: a ruler, with its long marks as lines. */
@@ -204,7 +250,7 @@ final class StripChoice {
     ignored.addAll(RulerCover.of(outline.corners(), whole, surely(edges)));
     PaperShape shape = shape(outline, ignored);
     PlaneScale plane = scales.plane(photo, request, outline, beside);
-    Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0, 0);
+    Candidate bare = new Candidate(outline, shape, plane, Layout.none(), 0, 0);
     Optional<StraightStrip> strip = quickLook(photo, bare);
     Layout layout = strip.map(s -> layout(s, request, bare)).orElse(Layout.none());
     double light = strip.map(StripChoice::paperLight).orElse(0.0);
@@ -213,11 +259,11 @@ final class StripChoice {
             + layout.score()
             - RULER_WEIGHT * RulerCover.shareInside(whole, edges)
             - RULER_SIDE * sidesOnRulers(outline, edges);
-    Candidate found = new Candidate(outline, shape, plane, layout, light, total, 0);
+    Candidate found = new Candidate(outline, shape, plane, layout, light, total);
     return request
         .scale()
         .map(said -> SaidSize.apply(plane, said, found.corners(), outline.sidesSigmaPx()))
-        .map(scaled -> new Candidate(outline, shape, scaled, layout, light, total, 0))
+        .map(scaled -> new Candidate(outline, shape, scaled, layout, light, total))
         .orElse(found);
   }
 

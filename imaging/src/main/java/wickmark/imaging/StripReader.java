@@ -11,13 +11,30 @@ public final class StripReader {
   /** Outlines looked at, those that lie beside the best with them. */
   private static final int MOST_OUTLINES = 20;
 
-  private StripReader() {}
+  private final Photo photo;
+  private final ReadingRequest request;
+  private final StageWatch watch;
+
+  private StripReader(Photo photo, ReadingRequest request, StageWatch watch) {
+    this.photo = photo;
+    this.request = request;
+    this.watch = watch;
+  }
 
   /** Reads all strips in a photo, from the left. */
   public static List<StripOutcome> readAll(Photo photo, ReadingRequest request) {
-    ScaleSources scales = ScaleSources.in(photo, request);
-    List<StripChoice.Candidate> strips = strips(photo, request, scales);
-    List<StripOutcome> outcomes = outcomes(photo, request, scales, strips);
+    return readAll(photo, request, StageWatch.nobody());
+  }
+
+  /** Reads all strips in a photo, from the left, and tells of each stage when it begins. */
+  public static List<StripOutcome> readAll(Photo photo, ReadingRequest request, StageWatch watch) {
+    return new StripReader(photo, request, watch).outcomes();
+  }
+
+  private List<StripOutcome> outcomes() {
+    ScaleSources scales = ScaleSources.in(photo, request, watch);
+    List<StripChoice.Candidate> strips = strips(scales);
+    List<StripOutcome> outcomes = outcomes(scales, strips);
     boolean isCardFree =
         request.strip().corners().isEmpty()
             && scales
@@ -27,11 +44,7 @@ public final class StripReader {
     return isCardFree ? outcomes.stream().map(StripRefusals::withCardFree).toList() : outcomes;
   }
 
-  private static List<StripOutcome> outcomes(
-      Photo photo,
-      ReadingRequest request,
-      ScaleSources scales,
-      List<StripChoice.Candidate> strips) {
+  private List<StripOutcome> outcomes(ScaleSources scales, List<StripChoice.Candidate> strips) {
     if (strips.isEmpty()) {
       return List.of(StripRefusals.noStrip());
     }
@@ -40,36 +53,33 @@ public final class StripReader {
       return List.of(StripRefusals.besideStrip(beside.get()));
     }
     return strips.stream()
-        .map(strip -> StripStages.read(photo, request, strip, scales.card()))
+        .map(strip -> StripStages.read(photo, request, strip, scales.card(), watch))
         .toList();
   }
 
-  private static List<StripChoice.Candidate> strips(
-      Photo photo, ReadingRequest request, ScaleSources scales) {
+  private List<StripChoice.Candidate> strips(ScaleSources scales) {
     if (!request.strip().corners().isEmpty()) {
       List<StripOutline> said = List.of(SaidOutline.of(request.strip().corners()));
-      return strips(photo, request, said, scales);
+      return strips(said, scales);
     }
-    List<StripChoice.Candidate> onCard =
-        strips(photo, request, onCard(photo, request, scales), scales);
+    List<StripChoice.Candidate> onCard = strips(onCard(scales), scales);
     if (!onCard.isEmpty() && StripSelection.saidBeside(onCard, request).isEmpty()) {
       return onCard;
     }
-    List<StripChoice.Candidate> strips =
-        strips(photo, request, anywhere(photo, request, scales), scales);
+    List<StripChoice.Candidate> strips = strips(anywhere(scales), scales);
     return strips.isEmpty() && scales.card().isEmpty()
-        ? strips(photo, request, List.of(SaidOutline.wholePicture(photo)), scales)
+        ? strips(List.of(SaidOutline.wholePicture(photo)), scales)
         : strips;
   }
 
-  private static List<StripChoice.Candidate> strips(
-      Photo photo, ReadingRequest request, List<StripOutline> outlines, ScaleSources scales) {
+  private List<StripChoice.Candidate> strips(List<StripOutline> outlines, ScaleSources scales) {
+    watch.enters(ReadingStage.CHOOSE);
     return StripSelection.of(
         StripChoice.weigh(photo, request, outlines, scales), request, scales.rulers());
   }
 
-  private static List<StripOutline> onCard(
-      Photo photo, ReadingRequest request, ScaleSources scales) {
+  private List<StripOutline> onCard(ScaleSources scales) {
+    watch.enters(ReadingStage.FIND);
     return scales
         .card()
         .map(
@@ -80,8 +90,8 @@ public final class StripReader {
         .orElse(List.of());
   }
 
-  private static List<StripOutline> anywhere(
-      Photo photo, ReadingRequest request, ScaleSources scales) {
+  private List<StripOutline> anywhere(ScaleSources scales) {
+    watch.enters(ReadingStage.FIND);
     return StripFinder.find(
             photo,
             StripChoice.BEST_OUTLINES,

@@ -74,6 +74,11 @@ final class StripSelection {
     return inOrder(strips);
   }
 
+  /** Whether this sheet, if none is better, is a strip whatever the others are. */
+  static boolean isSureStrip(StripChoice.Candidate c) {
+    return c.total() >= LEAST_EVIDENCE && isDeveloped(c);
+  }
+
   private boolean isStrip(StripChoice.Candidate c) {
     return saidOn(c) > 0
         || (c.total() >= LEAST_EVIDENCE

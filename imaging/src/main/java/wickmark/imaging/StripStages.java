@@ -38,6 +38,7 @@ final class StripStages {
 
   private final ReadingRequest request;
   private final StripChoice.Candidate chosen;
+  private final StageWatch watch;
   private final StripFrame plane;
   private final StripFrame frame;
   private final StraightStrip strip;
@@ -45,9 +46,15 @@ final class StripStages {
   private final Optional<CardLight> light;
 
   private StripStages(
-      Photo photo, ReadingRequest request, StripChoice.Candidate chosen, Optional<CardView> card) {
+      Photo photo,
+      ReadingRequest request,
+      StripChoice.Candidate chosen,
+      Optional<CardView> card,
+      StageWatch watch) {
     this.request = request;
     this.chosen = chosen;
+    this.watch = watch;
+    watch.enters(ReadingStage.STRAIGHTEN);
     StripFrame onPlane = frame(1);
     double raised =
         chosen.plane().flat()
@@ -70,7 +77,11 @@ final class StripStages {
 
   /** Reads the strip, or says what is missing. */
   static StripOutcome read(
-      Photo photo, ReadingRequest request, StripChoice.Candidate chosen, Optional<CardView> card) {
+      Photo photo,
+      ReadingRequest request,
+      StripChoice.Candidate chosen,
+      Optional<CardView> card,
+      StageWatch watch) {
     Layout.@Nullable LinePath baseline = chosen.layout().baseline();
     if (baseline == null || baseline.certainty() < LEAST_BASELINE) {
       return StripRefusals.noBaseline(request);
@@ -79,12 +90,14 @@ final class StripStages {
     if (front == null || front.certainty() < LEAST_FRONT) {
       return StripRefusals.noFront();
     }
-    return new StripStages(photo, request, chosen, card).between(baseline, front);
+    return new StripStages(photo, request, chosen, card, watch).between(baseline, front);
   }
 
   private StripOutcome between(Layout.LinePath lower, Layout.LinePath upper) {
+    watch.enters(ReadingStage.LINES);
     FittedLine baseline = measured(lower, request.lines().baseline());
     FittedLine front = measured(upper, request.lines().front());
+    watch.enters(ReadingStage.LANES);
     DyeMap dye = DyeMap.of(map, baseline, front);
     OriginZone zone = OriginZone.of(dye, baseline, front, CELLS_PER_MM);
     LanePlaces places = new LanePlaces(request, chosen.shape(), frame);
@@ -101,6 +114,7 @@ final class StripStages {
     if (!LanePlaces.inOrder(lanes)) {
       return StripRefusals.lanesOutOfOrder();
     }
+    watch.enters(ReadingStage.SPOTS);
     SpotPlaces said = new SpotPlaces(request, chosen.shape(), frame, CELLS_PER_MM);
     List<String> names = places.names(lanes.size());
     List<List<SpotRegion>> spots =
@@ -145,6 +159,7 @@ final class StripStages {
       ReadingAssembly.Lanes lanes,
       LanePlaces places,
       List<Doubt> ofSpots) {
+    watch.enters(ReadingStage.DISTANCES);
     StripReading.Confidence confidence =
         StripConfidence.of(request, chosen, straight.baseline(), straight.front(), lanes.tracks());
     if (confidence.front() < LEAST_FRONT_CONFIDENCE) {

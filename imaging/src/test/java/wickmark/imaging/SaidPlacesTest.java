@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static wickmark.imaging.DrawnStrips.scanned;
 import static wickmark.imaging.DrawnStrips.seen;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wickmark.core.chromatogram.LaneEvidence;
@@ -58,6 +59,25 @@ class SaidPlacesTest {
     StripReading reading = read(plain(), new RequestBuilder());
     assertThat(reading.evidence().lanes()).hasSize(3);
     assertThat(rf(reading, 1, 0)).isCloseTo(0.48, within(0.006));
+  }
+
+  @Test
+  void eachStageIsToldInItsTurn() {
+    List<ReadingStage> told = new ArrayList<>();
+    StripReader.readAll(plain(), new RequestBuilder().build(), told::add);
+
+    assertThat(told)
+        .containsSubsequence(
+            ReadingStage.CARD,
+            ReadingStage.RULER,
+            ReadingStage.FIND,
+            ReadingStage.CHOOSE,
+            ReadingStage.STRAIGHTEN,
+            ReadingStage.LINES,
+            ReadingStage.LANES,
+            ReadingStage.SPOTS,
+            ReadingStage.DISTANCES)
+        .containsOnlyOnce(ReadingStage.STRAIGHTEN, ReadingStage.SPOTS);
   }
 
   @Test

@@ -9,6 +9,7 @@ import wickmark.core.colour.PaperTint;
 import wickmark.core.match.Identification;
 import wickmark.core.record.ChromatogramRecord;
 import wickmark.core.record.RunRecord;
+import wickmark.imaging.StageWatch;
 import wickmark.imaging.StripReader;
 import wickmark.imaging.StripReading;
 import wickmark.imaging.photo.Photo;
@@ -18,7 +19,12 @@ import wickmark.imaging.photo.PhotoPoint;
 public final class PictureMeasuring implements StripMeasuring {
   @Override
   public List<MeasuredStrip> measure(Photo photo, MeasuringRequest said) {
-    return StripReader.readAll(photo, said.reading()).stream()
+    return measure(photo, said, StageWatch.nobody());
+  }
+
+  @Override
+  public List<MeasuredStrip> measure(Photo photo, MeasuringRequest said, StageWatch watch) {
+    return StripReader.readAll(photo, said.reading(), watch).stream()
         .map(
             outcome ->
                 outcome.<MeasuredStrip>fold(

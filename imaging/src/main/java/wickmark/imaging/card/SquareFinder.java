@@ -100,14 +100,12 @@ final class SquareFinder {
     GrayU8 small = new GrayU8(w, h);
     int count = factor * factor;
     for (int y = 0; y < h; y++) {
+      int[][] sum = new int[3][w];
+      for (int j = y * factor; j < (y + 1) * factor; j++) {
+        photo.addRow(j, factor, sum[0], sum[1], sum[2]);
+      }
       for (int x = 0; x < w; x++) {
-        int sum = 0;
-        for (int j = 0; j < factor; j++) {
-          for (int i = 0; i < factor; i++) {
-            sum += photo.green(x * factor + i, y * factor + j);
-          }
-        }
-        small.data[y * w + x] = (byte) (sum / count);
+        small.data[y * w + x] = (byte) (sum[1][x] / count);
       }
     }
     return small;

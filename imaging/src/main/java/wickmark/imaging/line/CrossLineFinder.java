@@ -37,13 +37,14 @@ final class CrossLineFinder {
     }
   }
 
-  /** Returns pencil lines, tide marks and lines of ink, strongest of each kind first. */
+  /** Returns pencil lines, pairs of ticks, tide marks and lines of ink, strongest of each first. */
   static List<CrossLine> find(DensityMap map) {
     CrossLineFinder finder = new CrossLineFinder(map);
     List<CrossLine> lines = new ArrayList<>();
     double mm = map.cellsPerMm();
     Raster pencil = ridge(map.neutral(), 0.15 * mm, 1.0 * mm, 0.25);
     lines.addAll(finder.trace(LineKind.PENCIL, pencil, map.paper(), 0.12));
+    lines.addAll(EndTicks.find(map, pencil, finder.middle));
     Raster tide = crest(TideFilter.apply(map, 0.3 * mm), 1.7 * mm, 0.12);
     lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(map), 0.05));
     Raster ink = ridge(map.chroma(), 0.2 * mm, 1.2 * mm, 0.25);

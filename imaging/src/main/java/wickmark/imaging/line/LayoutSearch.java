@@ -27,6 +27,9 @@ public final class LayoutSearch {
   /** Within this distance of a line of ink the edge of what ran out of it seems a line, mm. */
   private static final double INK_RUN_MM = StripContent.INK_RUN_MM;
 
+  /** What two clear ticks are worth as a front; a line right across is worth 3. */
+  private static final double TICKS = 1.9;
+
   /** What names below the lanes are worth. */
   private static final double NAMES = 2.5;
 
@@ -94,7 +97,9 @@ public final class LayoutSearch {
   private List<CrossLine> baselines(List<CrossLine> lines, DensityMap map, int turns) {
     return said.baseline().isPresent()
         ? said.baseline().get().in(map, turns).stream().toList()
-        : lines.stream().filter(line -> line.kind() != LineKind.TIDE_MARK).toList();
+        : lines.stream()
+            .filter(line -> line.kind() == LineKind.PENCIL || line.kind() == LineKind.INK)
+            .toList();
   }
 
   /** The last one is null: no front. */
@@ -165,7 +170,10 @@ public final class LayoutSearch {
     return score;
   }
 
-  /** A pencil line by its certainty; a tide mark by its contrast against all noise, tempered. */
+  /**
+   * A pencil line or ticks by their certainty; a tide mark by its contrast against all noise,
+   * tempered.
+   */
   private static double frontEvidence(CrossLine front) {
     if (front.kind() == LineKind.BY_HAND) {
       return 3;
@@ -174,6 +182,9 @@ public final class LayoutSearch {
       // A fold is grey and faint: what is much fainter than pencil counts less.
       double dark = Math.min(1, front.strength() / 0.06);
       return 3 * front.certainty() * dark;
+    }
+    if (front.kind() == LineKind.TICKS) {
+      return TICKS * front.certainty() * Math.min(1, front.strength() / 0.06);
     }
     double significance = front.strength() / front.noise() * Math.sqrt(front.x().length);
     // What is much deeper in colour than what solvents carry is ink or dye.

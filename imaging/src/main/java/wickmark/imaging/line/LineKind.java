@@ -4,6 +4,8 @@ package wickmark.imaging.line;
 public enum LineKind {
   /** Graphite: dark and grey. */
   PENCIL("pencil"),
+  /** Graphite at either side of the strip only, a front's: in records the same as a line of it. */
+  TICKS("pencil"),
   /** What the solvent carried to its edge: faint and brownish, or a change of tone. */
   TIDE_MARK("tide-mark"),
   /** Ink, that the solvent took along: coloured, and no place for a baseline. */

@@ -23,6 +23,9 @@ public final class LineRefiner {
 
   private static final int TIDE_DEGREE = 6;
 
+  /** How far from the strip's sides ticks are measured, mm; beyond them there is nothing. */
+  private static final double TICKS_MM = 5;
+
   private final DensityMap map;
   private final Layout.LinePath path;
   private final Raster signal;
@@ -34,7 +37,7 @@ public final class LineRefiner {
     double mm = map.cellsPerMm();
     this.signal =
         switch (path.kind()) {
-          case PENCIL -> Smoothing.gaussian(map.neutral(), 0.6);
+          case PENCIL, TICKS -> Smoothing.gaussian(map.neutral(), 0.6);
           case INK -> Smoothing.gaussian(map.chroma(), 0.6);
           case TIDE_MARK, BY_HAND -> TideFilter.apply(map, 0.22 * mm);
         };
@@ -47,7 +50,9 @@ public final class LineRefiner {
   }
 
   private boolean isDrawn() {
-    return path.kind() == LineKind.PENCIL || path.kind() == LineKind.INK;
+    return path.kind() == LineKind.PENCIL
+        || path.kind() == LineKind.INK
+        || path.kind() == LineKind.TICKS;
   }
 
   private FittedLine fit() {
@@ -56,7 +61,12 @@ public final class LineRefiner {
     double[] y = new double[bins];
     double[] contrast = new double[bins];
     int n = 0;
+    double ticks = TICKS_MM * map.cellsPerMm();
     for (int b = 0; b < bins; b++) {
+      double fromRim = Math.min(b, bins - 1 - b) * map.width() / (double) bins;
+      if (path.kind() == LineKind.TICKS && fromRim > ticks) {
+        continue;
+      }
       double[] point = point(b * map.width() / bins, (b + 1) * map.width() / bins);
       if (point != null) {
         u[n] = (point[0] - map.width() / 2.0) / (map.width() / 2.0);
@@ -71,7 +81,7 @@ public final class LineRefiner {
     u = Arrays.copyOf(u, n);
     y = Arrays.copyOf(y, n);
     double[] trust = trust(Arrays.copyOf(contrast, n));
-    int most = isDrawn() ? PENCIL_DEGREE : TIDE_DEGREE;
+    int most = path.kind() == LineKind.TICKS ? 1 : isDrawn() ? PENCIL_DEGREE : TIDE_DEGREE;
     Polynomial best = null;
     for (int degree = 1; degree <= Math.min(most, n / 4); degree++) {
       Polynomial p = Polynomial.robust(u, y, trust, degree);

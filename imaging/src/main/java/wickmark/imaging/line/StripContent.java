@@ -1,5 +1,7 @@
 package wickmark.imaging.line;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
@@ -19,6 +21,15 @@ final class StripContent {
 
   /** Least grey density over its surroundings that counts as pencil, whatever the noise. */
   private static final double INK = 0.02;
+
+  /** Share of the lower of two neighbouring peaks of stain below which they are two lanes. */
+  private static final double DIP = 0.6;
+
+  /**
+   * How far the light is followed wrongly where it changes steeply, mm: density there is off by as
+   * much as the light changes within this.
+   */
+  private static final float LIGHT_SLIP_MM = 0.5f;
 
   private final DensityMap map;
   private final Raster dye;
@@ -54,7 +65,8 @@ final class StripContent {
       float c = (float) (chroma.cells()[i] - level);
       dye.cells()[i] = c > DYE ? c : 0;
       float stroke = neutral.cells()[i] - around.cells()[i];
-      ink.cells()[i] = stroke > strokes && neutral.cells()[i] > 0.7f * c ? 1 : 0;
+      double enough = strokes + LIGHT_SLIP_MM * map.steepness().cells()[i];
+      ink.cells()[i] = stroke > enough && neutral.cells()[i] > 0.7f * c ? 1 : 0;
     }
     return new StripContent(map, dye, ink, neutral);
   }
@@ -157,30 +169,20 @@ final class StripContent {
    * @param outwards the direction away from the other line: 1 towards the map's last row
    */
   double namesUnderLanes(CrossLine line, int outwards) {
-    int bins = line.x().length;
-    boolean[] stained = stainedBins(line, outwards);
+    List<Integer> lanes = stainedLanes(line, outwards);
     boolean[] written = writtenBins(line, outwards);
-    int lanes = 0;
     int named = 0;
-    for (int b = 0; b < bins; b++) {
-      boolean first = stained[b] && (b == 0 || !stained[b - 1]);
-      if (!first) {
-        continue;
-      }
-      int to = b;
-      while (to + 1 < bins && stained[to + 1]) {
-        to++;
-      }
-      lanes++;
-      named += any(written, b - 1, to + 1) ? 1 : 0;
+    for (int lane : lanes) {
+      named += any(written, lane - 1, lane + 1) ? 1 : 0;
     }
     int ink = 0;
     int placed = 0;
-    for (int b = 0; b < bins; b++) {
+    for (int b = 0; b < written.length; b++) {
+      int bin = b;
       ink += written[b] ? 1 : 0;
-      placed += written[b] && any(stained, b - 2, b + 2) ? 1 : 0;
+      placed += written[b] && lanes.stream().anyMatch(lane -> Math.abs(lane - bin) <= 2) ? 1 : 0;
     }
-    return lanes == 0 || ink == 0 ? 0 : 0.75 * named / lanes + 0.25 * placed / ink;
+    return lanes.isEmpty() || ink == 0 ? 0 : 0.75 * named / lanes.size() + 0.25 * placed / ink;
   }
 
   private static boolean any(boolean[] flags, int from, int to) {
@@ -192,8 +194,11 @@ final class StripContent {
     return false;
   }
 
-  /** Bins across with dye on the inner side of a line. */
-  private boolean[] stainedBins(CrossLine line, int outwards) {
+  /**
+   * Bins across in the middle of the lanes, by the dye on the inner side of a line: the peaks that
+   * a clear dip parts from each other. Lanes that touch are still as many as their peaks.
+   */
+  private List<Integer> stainedLanes(CrossLine line, int outwards) {
     int bins = line.x().length;
     double[] amount = new double[bins];
     double margin = (line.kind() == LineKind.INK ? INK_RUN_MM : 3) * map.cellsPerMm();
@@ -210,11 +215,26 @@ final class StripContent {
     java.util.Arrays.sort(sorted);
     // A twentieth of a strong lane: the rim of a spot, but no paper stain.
     double enough = Math.max(0.05 * sorted[(int) (0.9 * (bins - 1))], 0.2 * map.cellsPerMm());
-    boolean[] stained = new boolean[bins];
+    List<Integer> lanes = new ArrayList<>();
+    double dip = 0;
     for (int b = 0; b < bins; b++) {
-      stained[b] = amount[b] > enough;
+      dip = Math.min(dip, amount[b]);
+      boolean peak =
+          amount[b] > enough
+              && (b == 0 || amount[b] >= amount[b - 1])
+              && (b == bins - 1 || amount[b] > amount[b + 1]);
+      if (!peak) {
+        continue;
+      }
+      int last = lanes.size() - 1;
+      if (last >= 0 && dip > DIP * Math.min(amount[lanes.get(last)], amount[b])) {
+        lanes.set(last, amount[b] > amount[lanes.get(last)] ? b : lanes.get(last));
+      } else {
+        lanes.add(b);
+      }
+      dip = amount[b];
     }
-    return stained;
+    return lanes;
   }
 
   private boolean[] writtenBins(CrossLine line, int outwards) {

@@ -55,11 +55,37 @@ final class BlockGrid {
   /** Spreads block values over the cells, linearly between the blocks' centres. */
   Raster spread(Raster blocks) {
     Raster out = new Raster(width, height);
+    float[] in = blocks.cells();
+    Between[] across = new Between[width];
+    for (int x = 0; x < width; x++) {
+      across[x] = new Between(x, columns);
+    }
     for (int y = 0; y < height; y++) {
+      Between row = new Between(y, rows);
+      int above = row.first * columns;
+      int below = row.second * columns;
       for (int x = 0; x < width; x++) {
-        out.set(x, y, (float) blocks.sample((x + 0.5) / side, (y + 0.5) / side));
+        Between column = across[x];
+        double fx = column.part;
+        double upper = in[above + column.first] * (1 - fx) + in[above + column.second] * fx;
+        double lower = in[below + column.first] * (1 - fx) + in[below + column.second] * fx;
+        out.set(x, y, (float) (upper * (1 - row.part) + lower * row.part));
       }
     }
     return out;
+  }
+
+  /** The two blocks between whose centres a cell lies, and how far on from the first. */
+  private final class Between {
+    final int first;
+    final int second;
+    final double part;
+
+    Between(int cell, int blocks) {
+      double at = Math.min(Math.max((cell + 0.5) / side - 0.5, 0), blocks - 1);
+      this.first = Math.min((int) at, Math.max(0, blocks - 2));
+      this.second = Math.min(first + 1, blocks - 1);
+      this.part = at - first;
+    }
   }
 }

@@ -26,9 +26,6 @@ final class PaperBackground {
   /** How far the paper's hue is looked for, mm. */
   private static final double HUE_REACH = 14;
 
-  /** Densities that differ by this much are across the edge of a shadow. */
-  private static final double SHADOW_STEP = 0.03;
-
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
 
@@ -69,9 +66,10 @@ final class PaperBackground {
     }
     PaperBackground paperLight = new PaperBackground(block, valid, cellsPerMm / grid.side);
     Raster clear = paperLight.withoutDarkBlobs(paperLight.withoutHue());
+    Raster[] light = paperLight.smoothedLight(clear);
     Raster[] background = new Raster[3];
     for (int c = 0; c < 3; c++) {
-      background[c] = grid.spread(paperLight.smoothed(block[c], clear, LIGHT_SIGMA, 1));
+      background[c] = grid.spread(light[c]);
     }
     return background;
   }
@@ -99,9 +97,11 @@ final class PaperBackground {
   /** 1 for paper, 0 where there is a hue that paper does not have in such light. */
   private Raster withoutHue() {
     Raster clear = valid.copy();
+    Raster[] hues = {difference(block[0], block[1]), difference(block[2], block[1])};
+    Raster[] medians = mediansOfLikeLight(hues);
     for (int pair = 0; pair < 2; pair++) {
-      Raster hue = difference(block[pair == 0 ? 0 : 2], block[1]);
-      Raster level = medianOfLikeLight(hue);
+      Raster hue = hues[pair];
+      Raster level = medians[pair];
       for (int round = 0; round < 2; round++) {
         double spread = Math.max(LEAST, 3 * spread(hue, level));
         Raster weight = new Raster(hue.width(), hue.height());
@@ -129,32 +129,40 @@ final class PaperBackground {
     return out;
   }
 
-  /** Median over the neighbourhood (every third block) of what lies in like light. */
-  private Raster medianOfLikeLight(Raster in) {
+  /** Medians over the neighbourhood (some of its blocks) of what lies in like light. */
+  private Raster[] mediansOfLikeLight(Raster[] in) {
     int radius = (int) Math.round(HUE_REACH * mm);
     int step = Math.max(1, radius / 5);
-    Raster out = new Raster(in.width(), in.height());
-    double[] like = new double[(2 * radius / step + 2) * (2 * radius / step + 2)];
-    double[] any = new double[like.length];
-    for (int y = 0; y < in.height(); y++) {
-      for (int x = 0; x < in.width(); x++) {
+    int w = valid.width();
+    int h = valid.height();
+    float[] light = guide.cells();
+    float[] on = valid.cells();
+    Raster[] out = {new Raster(w, h), new Raster(w, h)};
+    int[] around = new int[(2 * radius / step + 2) * (2 * radius / step + 2)];
+    int[] like = new int[around.length];
+    double[] values = new double[around.length];
+    for (int y = 0; y < h; y++) {
+      for (int x = 0; x < w; x++) {
         int n = 0;
         int m = 0;
-        for (int j = y - radius; j <= y + radius; j += step) {
-          for (int i = x - radius; i <= x + radius; i += step) {
-            if (i < 0 || j < 0 || i >= in.width() || j >= in.height() || valid.at(i, j) == 0) {
-              continue;
-            }
-            any[m++] = in.at(i, j);
-            if (Math.abs(guide.at(i, j) - guide.at(x, y)) < 1.5 * SHADOW_STEP) {
-              like[n++] = in.at(i, j);
+        float here = light[y * w + x];
+        for (int j = firstFrom(y - radius, step); j <= Math.min(h - 1, y + radius); j += step) {
+          for (int i = firstFrom(x - radius, step); i <= Math.min(w - 1, x + radius); i += step) {
+            int at = j * w + i;
+            if (on[at] != 0) {
+              around[m++] = at;
+              if (Math.abs(light[at] - here) < 1.5 * LikeLight.SHADOW_STEP) {
+                like[n++] = at;
+              }
             }
           }
         }
-        if (n > 15) {
-          out.set(x, y, (float) Selection.median(like, n));
-        } else if (m > 0) {
-          out.set(x, y, (float) Selection.median(any, m));
+        int count = n > 15 ? n : m;
+        for (int c = 0; c < 2 && count > 0; c++) {
+          for (int k = 0; k < count; k++) {
+            values[k] = in[c].cells()[n > 15 ? like[k] : around[k]];
+          }
+          out[c].set(x, y, (float) Selection.median(values, count));
         }
       }
     }
@@ -194,20 +202,25 @@ final class PaperBackground {
   }
 
   private Raster extreme(Raster in, int radius, int sign) {
+    int w = in.width();
+    int h = in.height();
+    float[] signed = new float[w * h];
+    for (int i = 0; i < signed.length; i++) {
+      signed[i] = valid.cells()[i] > 0 ? sign * in.cells()[i] : Float.NEGATIVE_INFINITY;
+    }
+    int[] span = new int[radius + 1];
+    for (int j = 0; j <= radius; j++) {
+      span[j] = (int) Math.sqrt(radius * radius - j * j);
+    }
     Raster out = in.copy();
-    for (int y = 0; y < in.height(); y++) {
-      for (int x = 0; x < in.width(); x++) {
+    for (int y = 0; y < h; y++) {
+      for (int x = 0; x < w; x++) {
         float best = sign * in.at(x, y);
-        for (int j = -radius; j <= radius; j++) {
-          int row = y + j;
-          int span = (int) Math.sqrt(radius * radius - j * j);
-          if (row < 0 || row >= in.height()) {
-            continue;
-          }
-          for (int i = Math.max(0, x - span); i <= Math.min(in.width() - 1, x + span); i++) {
-            if (valid.at(i, row) > 0) {
-              best = Math.max(best, sign * in.at(i, row));
-            }
+        for (int row = Math.max(0, y - radius); row <= Math.min(h - 1, y + radius); row++) {
+          int half = span[Math.abs(row - y)];
+          int to = row * w + Math.min(w - 1, x + half);
+          for (int i = row * w + Math.max(0, x - half); i <= to; i++) {
+            best = Math.max(best, signed[i]);
           }
         }
         out.set(x, y, sign * best);
@@ -241,63 +254,20 @@ final class PaperBackground {
 
   /** The hue's mean over every second block around, weighted by nearness and likeness of light. */
   private Raster smoothedPlain(Raster hue, Raster weight) {
-    return mean(hue, weight, HUE_SIGMA, Math.max(1, (int) Math.round(2 * mm)), 0);
+    int step = Math.max(1, (int) Math.round(2 * mm));
+    return new LikeLight(guide, weight, HUE_SIGMA, mm, step, 0).means(hue)[0];
   }
 
   /**
    * The light's mean over the clear blocks around. Between unlike lights the ratio to the guide is
    * carried over, not the light itself.
    */
-  private Raster smoothed(Raster in, Raster clear, double sigma, int step) {
-    return mean(in, clear, sigma, step, 1);
+  private Raster[] smoothedLight(Raster clear) {
+    return new LikeLight(guide, clear, LIGHT_SIGMA, mm, 1, 1).means(block);
   }
 
   /** The first of from, from + step, … that is not negative. */
-  private static int firstFrom(int from, int step) {
+  static int firstFrom(int from, int step) {
     return from >= 0 ? from : from + (-from + step - 1) / step * step;
-  }
-
-  private Raster mean(Raster in, Raster weight, double sigma, int step, int carry) {
-    int radius = (int) Math.ceil(2.6 * sigma * mm);
-    double[] near = new double[2 * radius * radius + 1];
-    for (int i = 0; i < near.length; i++) {
-      near[i] = StrictMath.exp(-i / (2 * sigma * mm * sigma * mm));
-    }
-    Raster out = in.copy();
-    for (int y = 0; y < in.height(); y++) {
-      for (int x = 0; x < in.width(); x++) {
-        double sum = 0;
-        double total = 0;
-        double anySum = 0;
-        double any = 0;
-        double here = guide.at(x, y);
-        int left = firstFrom(x - radius, step);
-        int right = Math.min(in.width() - 1, x + radius);
-        int bottom = Math.min(in.height() - 1, y + radius);
-        for (int j = firstFrom(y - radius, step); j <= bottom; j += step) {
-          for (int i = left; i <= right; i += step) {
-            int at = j * in.width() + i;
-            if (weight.cells()[at] == 0) {
-              continue;
-            }
-            double w = near[(i - x) * (i - x) + (j - y) * (j - y)];
-            double apart = guide.cells()[at] - here;
-            double d = apart / SHADOW_STEP;
-            double like = w / (1 + d * d * d * d);
-            double value = in.cells()[at] - carry * apart;
-            sum += like * value;
-            total += like;
-            anySum += w * value;
-            any += w;
-          }
-        }
-        if (total > 1e-3) {
-          out.set(x, y, (float) (sum / total));
-        } else if (any > 1e-6) {
-          out.set(x, y, (float) (anySum / any));
-        }
-      }
-    }
-    return out;
   }
 }

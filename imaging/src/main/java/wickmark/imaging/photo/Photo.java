@@ -69,6 +69,41 @@ public final class Photo {
     return fromCamera;
   }
 
+  /**
+   * Returns the pixel in column x and row y as red · 65536 + green · 256 + blue: for loops over
+   * many pixels.
+   */
+  public int rgb(int x, int y) {
+    int i = 3 * (y * widthPx + x);
+    return (rgb[i] & 0xff) << 16 | (rgb[i + 1] & 0xff) << 8 | (rgb[i + 2] & 0xff);
+  }
+
+  /**
+   * Adds a row's pixels to sums over so many neighbours each.
+   *
+   * @param y the row
+   * @param factor how many pixels go into a sum, from the left
+   * @param red sums of red, at most width / factor of them
+   * @param green as many sums of green
+   * @param blue as many sums of blue
+   */
+  public void addRow(int y, int factor, int[] red, int[] green, int[] blue) {
+    int i = 3 * y * widthPx;
+    for (int x = 0; x < red.length; x++) {
+      int r = 0;
+      int g = 0;
+      int b = 0;
+      for (int to = i + 3 * factor; i < to; i += 3) {
+        r += rgb[i] & 0xff;
+        g += rgb[i + 1] & 0xff;
+        b += rgb[i + 2] & 0xff;
+      }
+      red[x] += r;
+      green[x] += g;
+      blue[x] += b;
+    }
+  }
+
   /** Returns red, 0 to 255, of the pixel in column x and row y, both counted from 0. */
   public int red(int x, int y) {
     return rgb[3 * (y * widthPx + x)] & 0xff;

@@ -43,22 +43,16 @@ public record ColourRaster(Raster red, Raster green, Raster blue) {
     float[][] out = new float[3][w * h];
     int fx = Math.min(factor, photo.widthPx());
     int fy = Math.min(factor, photo.heightPx());
+    float scale = 1f / (255f * fx * fy);
     for (int y = 0; y < h; y++) {
-      for (int x = 0; x < w; x++) {
-        int r = 0;
-        int g = 0;
-        int b = 0;
-        for (int j = y * factor; j < y * factor + fy; j++) {
-          for (int i = x * factor; i < x * factor + fx; i++) {
-            r += photo.red(i, j);
-            g += photo.green(i, j);
-            b += photo.blue(i, j);
-          }
+      int[][] sum = new int[3][w];
+      for (int j = y * factor; j < y * factor + fy; j++) {
+        photo.addRow(j, fx, sum[0], sum[1], sum[2]);
+      }
+      for (int c = 0; c < 3; c++) {
+        for (int x = 0; x < w; x++) {
+          out[c][y * w + x] = sum[c][x] * scale;
         }
-        float scale = 1f / (255f * fx * fy);
-        out[0][y * w + x] = r * scale;
-        out[1][y * w + x] = g * scale;
-        out[2][y * w + x] = b * scale;
       }
     }
     return new ColourRaster(

@@ -1,8 +1,5 @@
 package wickmark.imaging.raster;
 
-import boofcv.alg.filter.blur.GBlurImageOps;
-import boofcv.struct.image.GrayF32;
-
 /** Low-pass filters. */
 public final class Smoothing {
   private Smoothing() {}
@@ -16,9 +13,8 @@ public final class Smoothing {
     if (!(sigma > 0)) {
       return in.copy();
     }
-    GrayF32 out = new GrayF32(in.width(), in.height());
-    GBlurImageOps.gaussian(wrap(in), out, sigma, -1, null);
-    return new Raster(in.width(), in.height(), out.data);
+    return new Raster(
+        in.width(), in.height(), GaussianBlur.of(in.cells(), in.width(), in.height(), sigma));
   }
 
   /**
@@ -74,14 +70,5 @@ public final class Smoothing {
       }
       out[start + i * step] = (float) (sum / (right - left + 1));
     }
-  }
-
-  private static GrayF32 wrap(Raster in) {
-    GrayF32 image = new GrayF32();
-    image.setData(in.cells());
-    image.width = in.width();
-    image.height = in.height();
-    image.stride = in.width();
-    return image;
   }
 }

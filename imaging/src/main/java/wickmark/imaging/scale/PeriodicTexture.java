@@ -96,10 +96,13 @@ final class PeriodicTexture {
     double[][] tensor = new double[3][columns * rows];
     int right = columns * BLOCK;
     int bottom = rows * BLOCK;
+    float[] pixels = plane.pixels();
+    int w = plane.width();
     for (int y = 1; y < Math.min(bottom, plane.height() - 1); y++) {
       for (int x = 1; x < Math.min(right, plane.width() - 1); x++) {
-        double gx = plane.pixel(x + 1, y) - plane.pixel(x - 1, y);
-        double gy = plane.pixel(x, y + 1) - plane.pixel(x, y - 1);
+        int i = y * w + x;
+        double gx = pixels[i + 1] - pixels[i - 1];
+        double gy = pixels[i + w] - pixels[i - w];
         double size = Math.sqrt(gx * gx + gy * gy);
         if (size > 2) {
           int at = y / BLOCK * columns + x / BLOCK;
@@ -167,6 +170,7 @@ final class PeriodicTexture {
     double[] profile = new double[2 * REACH + 1];
     int right = plane.width() - 1;
     int bottom = plane.height() - 1;
+    float[] pixels = plane.pixels();
     double mean = plane.at(x, y);
     for (int aside : ASIDE) {
       double px = x - aside * dy - REACH * dx;
@@ -174,7 +178,7 @@ final class PeriodicTexture {
       for (int t = 0; t < profile.length; t++) {
         int ix = Math.min(Math.max((int) px, 0), right);
         int iy = Math.min(Math.max((int) py, 0), bottom);
-        profile[t] += (plane.pixel(ix, iy) - mean) / ASIDE.length;
+        profile[t] += (pixels[iy * plane.width() + ix] - mean) / ASIDE.length;
         px += dx;
         py += dy;
       }

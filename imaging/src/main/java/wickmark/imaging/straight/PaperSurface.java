@@ -10,16 +10,18 @@ import java.util.List;
  * both are undone. Lengths are then arc lengths: what a ruler reads on the sheet pressed flat.
  *
  * <p>All in the frame's cells. Between the corners m changes by a quadratic and a cubic term along
- * and across. No paper lies below the desk: where the sheet is narrower in the middle than at its
- * ends, it is the ends that are raised, and the whole sheet looks larger by that.
+ * and across, and by sines of three half waves and more where the sheet is cockled. No paper lies
+ * below the desk: where the sheet is narrower in the middle than at its ends, it is the ends that
+ * are raised, and the whole sheet looks larger by that.
  *
  * @param width of the frame
  * @param height of the frame
  * @param nadirX column of the place straight below the camera
  * @param nadirY row of that place
  * @param distance of the camera from the plane, cells
- * @param along coefficients of m − 1 down the strip
- * @param across coefficients of m − 1 to the right
+ * @param along coefficients of m − 1 down the strip: bow, lopsided bow, then sines of 3, 4 … half
+ *     waves
+ * @param across the same to the right
  */
 record PaperSurface(
     double width,
@@ -58,8 +60,8 @@ record PaperSurface(
 
   private static double lowest(List<Double> c) {
     double least = 0;
-    for (int k = 0; k <= 20; k++) {
-      least = Math.min(least, term(c, k / 20.0));
+    for (int k = 0; k <= 40; k++) {
+      least = Math.min(least, term(c, k / 40.0));
     }
     return least;
   }
@@ -67,7 +69,11 @@ record PaperSurface(
   private static double term(List<Double> c, double at) {
     double t = Math.max(-0.05, Math.min(1.05, at));
     double bow = 4 * t * (1 - t);
-    return c.get(0) * bow + c.get(1) * bow * (2 * t - 1);
+    double sum = c.get(0) * bow + c.get(1) * bow * (2 * t - 1);
+    for (int i = 2; i < c.size() && t > 0 && t < 1; i++) {
+      sum += c.get(i) * StrictMath.sin((i + 1) * Math.PI * t);
+    }
+    return sum;
   }
 
   /** Where a place of the flat sheet is seen on the plane. */

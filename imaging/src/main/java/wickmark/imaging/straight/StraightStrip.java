@@ -16,21 +16,15 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
   /** Cells between two places that are mapped exactly; between them the mapping is linear. */
   private static final int GRID = 8;
 
-  private static final float[] LINEAR = new float[256];
-
   /** Steps of linear light that are told apart when encoding: fine enough near black, too. */
   private static final int STEPS = 1 << 14;
 
   private static final byte[] ENCODED = new byte[STEPS + 1];
 
   static {
-    for (int i = 0; i < 256; i++) {
-      double v = i / 255.0;
-      // IEC 61966-2-1:1999, decoding of sRGB.
-      LINEAR[i] = (float) (v <= 0.04045 ? v / 12.92 : StrictMath.pow((v + 0.055) / 1.055, 2.4));
-    }
     for (int i = 0; i <= STEPS; i++) {
       double v = i / (double) STEPS;
+      // IEC 61966-2-1:1999, encoding of sRGB.
       double e = v <= 0.0031308 ? 12.92 * v : 1.055 * StrictMath.pow(v, 1 / 2.4) - 0.055;
       ENCODED[i] = (byte) Math.round(255 * e);
     }
@@ -43,28 +37,37 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
     float[][] out = new float[3][w * h];
     double step = photoStep(frame);
     int taps = (int) Math.max(1, Math.min(4, Math.round(step)));
-    int columns = w * taps;
     int rows = h * taps;
     int grid = GRID * taps;
-    int gw = columns / grid + 2;
+    int gw = w / GRID + 2;
     double[][] above = gridRow(frame, 0, gw, grid, taps);
     double[][] below = above;
     float share = 1f / (taps * taps);
+    double[] part = new double[grid];
+    for (int i = 0; i < grid; i++) {
+      part[i] = (i + 0.5) / grid;
+    }
+    LightSum sum = new LightSum(photo, share);
     for (int row = 0; row < rows; row++) {
       int inside = row % grid;
       if (inside == 0) {
         above = row == 0 ? above : below;
         below = gridRow(frame, row + grid, gw, grid, taps);
       }
-      double fy = (inside + 0.5) / grid;
-      double[] xs = between(above[0], below[0], fy);
-      double[] ys = between(above[1], below[1], fy);
-      for (int column = 0; column < columns; column++) {
-        int g = column / grid;
-        double fx = (column % grid + 0.5) / grid;
-        double x = xs[g] + fx * (xs[g + 1] - xs[g]);
-        double y = ys[g] + fx * (ys[g + 1] - ys[g]);
-        add(photo, x, y, share, out, row / taps * w + column / taps);
+      double[] xs = between(above[0], below[0], part[inside]);
+      double[] ys = between(above[1], below[1], part[inside]);
+      for (int cell = 0; cell < w; cell++) {
+        int at = row / taps * w + cell;
+        int g = cell / GRID;
+        int first = cell % GRID * taps;
+        sum.startFrom(out[0][at], out[1][at], out[2][at]);
+        for (int i = first; i < first + taps; i++) {
+          double fx = part[i];
+          sum.add(xs[g] + fx * (xs[g + 1] - xs[g]), ys[g] + fx * (ys[g + 1] - ys[g]));
+        }
+        out[0][at] = sum.red;
+        out[1][at] = sum.green;
+        out[2][at] = sum.blue;
       }
     }
     ColourRaster light =
@@ -119,35 +122,5 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
       out[i] = above[i] + share * (below[i] - above[i]);
     }
     return out;
-  }
-
-  private static void add(Photo photo, double x, double y, float share, float[][] out, int at) {
-    double cx = Math.min(Math.max(x - 0.5, 0), photo.widthPx() - 1.0);
-    double cy = Math.min(Math.max(y - 0.5, 0), photo.heightPx() - 1.0);
-    int x0 = (int) cx;
-    int y0 = (int) cy;
-    int x1 = Math.min(x0 + 1, photo.widthPx() - 1);
-    int y1 = Math.min(y0 + 1, photo.heightPx() - 1);
-    float fx = (float) (cx - x0);
-    float fy = (float) (cy - y0);
-    float w00 = share * (1 - fx) * (1 - fy);
-    float w10 = share * fx * (1 - fy);
-    float w01 = share * (1 - fx) * fy;
-    float w11 = share * fx * fy;
-    out[0][at] +=
-        w00 * LINEAR[photo.red(x0, y0)]
-            + w10 * LINEAR[photo.red(x1, y0)]
-            + w01 * LINEAR[photo.red(x0, y1)]
-            + w11 * LINEAR[photo.red(x1, y1)];
-    out[1][at] +=
-        w00 * LINEAR[photo.green(x0, y0)]
-            + w10 * LINEAR[photo.green(x1, y0)]
-            + w01 * LINEAR[photo.green(x0, y1)]
-            + w11 * LINEAR[photo.green(x1, y1)];
-    out[2][at] +=
-        w00 * LINEAR[photo.blue(x0, y0)]
-            + w10 * LINEAR[photo.blue(x1, y0)]
-            + w01 * LINEAR[photo.blue(x0, y1)]
-            + w11 * LINEAR[photo.blue(x1, y1)];
   }
 }

@@ -1,12 +1,36 @@
 package wickmark.imaging.straight;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.pose.PlanePoint;
 
 /** Estimates the {@link PaperSurface} from the four sides as they were seen. */
 final class SurfaceFit {
   private static final int SAMPLES = 41;
+
+  /** Part of a side that is left out at each end: corners are torn and rounded. */
+  private static final double START = 0.03;
+
+  /** Bow, lopsided bow, and waves of three to six half waves along a side. */
+  private static final List<DoubleUnaryOperator> SHAPES =
+      List.of(
+          t -> 4 * t * (1 - t),
+          t -> 4 * t * (1 - t) * (2 * t - 1),
+          t -> StrictMath.sin(3 * Math.PI * t),
+          t -> StrictMath.sin(4 * Math.PI * t),
+          t -> StrictMath.sin(5 * Math.PI * t),
+          t -> StrictMath.sin(6 * Math.PI * t));
+
+  /** What guillotine and good scissors leave in each wave, as a part of how straight they cut. */
+  private static final double WAVY_CUT = 0.3;
+
+  /** How much more scissors wander over the whole length than in a wave. */
+  private static final double BOWS_PER_WAVE = 2;
 
   private SurfaceFit() {}
 
@@ -22,58 +46,99 @@ final class SurfaceFit {
     double w = frame.width();
     double h = frame.height();
     double cut = PaperSurface.CUT_MM * cellsPerMm;
-    double[] along = bend(frame, sides.get(3), sides.get(1), true, h, cut);
-    double[] across = bend(frame, sides.get(0), sides.get(2), false, w, cut);
-    return new PaperSurface(
-        w,
-        h,
-        nadir[0],
-        nadir[1],
-        1 / frame.cell(),
-        List.of(along[0], along[1]),
-        List.of(across[0], across[1]));
+    List<Double> along = bend(frame, sides.get(3), sides.get(1), true, h, nadir[0], cut);
+    List<Double> across = bend(frame, sides.get(0), sides.get(2), false, w, nadir[1], cut);
+    return new PaperSurface(w, h, nadir[0], nadir[1], 1 / frame.cell(), along, across);
   }
 
   /**
    * How the distance between two opposite sides departs from running straight between its ends, as
-   * a part of it: coefficients of the bow and of the lopsided bow, each drawn towards 0 as far as
-   * the scissors could have made it.
+   * a part of it: coefficients of the bow, of the lopsided bow and of waves, each drawn towards 0
+   * as far as the scissors could have made it. What height does to the one side it does to the
+   * other, in proportion to how far each lies from the nadir; how far the waves of the two sides
+   * are from that tells how well this sheet is cut.
    */
-  private static double[] bend(
+  private static List<Double> bend(
       StripFrame frame,
       List<PhotoPoint> first,
       List<PhotoPoint> second,
       boolean down,
       double length,
+      double nadir,
       double cut) {
-    double[] gap = new double[SAMPLES];
+    double[] low = new double[SAMPLES];
+    double[] high = new double[SAMPLES];
+    double lowMean = 0;
+    double highMean = 0;
     for (int k = 0; k < SAMPLES; k++) {
-      double at = length * (0.03 + 0.94 * k / (SAMPLES - 1.0));
-      gap[k] = Math.abs(place(frame, second, down, at) - place(frame, first, down, at));
+      double at = length * part(k);
+      double a = place(frame, first, down, at);
+      double b = place(frame, second, down, at);
+      low[k] = Math.min(a, b);
+      high[k] = Math.max(a, b);
+      lowMean += low[k] / SAMPLES;
+      highMean += high[k] / SAMPLES;
     }
-    double bowBow = 0;
-    double lopLop = 0;
-    double bowGap = 0;
-    double lopGap = 0;
-    double mean = 0;
-    double t0 = 0.03;
+    double mean = highMean - lowMean;
+    double[] off = new double[SAMPLES];
+    double[] shift = new double[SAMPLES];
     for (int k = 0; k < SAMPLES; k++) {
-      double t = t0 + 0.94 * k / (SAMPLES - 1.0);
-      double straight = gap[0] + (gap[SAMPLES - 1] - gap[0]) * (t - t0) / 0.94;
-      double off = gap[k] / straight - 1;
-      // The same shapes with the same chord taken off as the measured gap.
-      double bow = 4 * t * (1 - t) - 4 * t0 * (1 - t0);
-      double lop = 4 * t * (1 - t) * (2 * t - 1) - 4 * t0 * (1 - t0) * (2 * t - 1);
-      bowBow += bow * bow;
-      lopLop += lop * lop;
-      bowGap += bow * off;
-      lopGap += lop * off;
-      mean += gap[k] / SAMPLES;
+      double gap = high[k] - low[k];
+      double straight = chord(high, k) - chord(low, k);
+      off[k] = gap / straight - 1;
+      shift[k] = (low[k] - chord(low, k) + high[k] - chord(high, k)) / mean;
     }
-    double sigma = cut / mean;
-    return new double[] {
-      shrunk(bowGap / bowBow, 0.5 * sigma), shrunk(lopGap / lopLop, 1.2 * sigma)
-    };
+    double[] heights = coefficients(off);
+    double[] shifts = coefficients(shift);
+    double lever = (lowMean - nadir + highMean - nadir) / mean;
+    double usual = WAVY_CUT * cut / mean;
+    double[] scissors = new double[SHAPES.size()];
+    double wavy = usual * usual / 2;
+    for (int i = 2; i < SHAPES.size(); i++) {
+      double byOneSide = shifts[i] - lever * heights[i];
+      scissors[i] = Math.hypot(usual, byOneSide);
+      wavy += byOneSide * byOneSide / (SHAPES.size() - 2) / 2;
+    }
+    wavy = Math.sqrt(wavy);
+    // Who cuts waves cuts bows.
+    double sigma = Math.max(cut / mean, BOWS_PER_WAVE * wavy);
+    List<Double> believed = new ArrayList<>();
+    believed.add(shrunk(heights[0], 0.5 * sigma));
+    believed.add(shrunk(heights[1], 1.2 * sigma));
+    for (int i = 2; i < SHAPES.size(); i++) {
+      believed.add(shrunk(heights[i], 1.5 * Math.max(wavy, scissors[i])));
+    }
+    return believed;
+  }
+
+  private static double part(int k) {
+    return START + (1 - 2 * START) * k / (SAMPLES - 1.0);
+  }
+
+  /** The straight line between the ends of a run of values. */
+  private static double chord(double[] values, int k) {
+    return values[0] + (values[SAMPLES - 1] - values[0]) * k / (SAMPLES - 1.0);
+  }
+
+  /** A shape with its own chord taken off, as the measured ones have. */
+  private static double shape(DoubleUnaryOperator of, int k) {
+    double begin = of.applyAsDouble(part(0));
+    double end = of.applyAsDouble(part(SAMPLES - 1));
+    return of.applyAsDouble(part(k)) - begin - (end - begin) * k / (SAMPLES - 1.0);
+  }
+
+  /** How much of each shape there is in a run of values that begins and ends with 0. */
+  private static double[] coefficients(double[] values) {
+    double[][] shapes = new double[SAMPLES][SHAPES.size()];
+    for (int k = 0; k < SAMPLES; k++) {
+      for (int i = 0; i < SHAPES.size(); i++) {
+        shapes[k][i] = shape(SHAPES.get(i), k);
+      }
+    }
+    return new QRDecomposition(new Array2DRowRealMatrix(shapes, false))
+        .getSolver()
+        .solve(new ArrayRealVector(values, false))
+        .toArray();
   }
 
   private static double shrunk(double value, double sigma) {

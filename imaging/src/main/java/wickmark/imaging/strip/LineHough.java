@@ -18,6 +18,15 @@ final class LineHough {
   /** How far off a line a cell may lie and still belong to it, cells. */
   private static final double BELONGS = 1.8;
 
+  /** How far off a peak's line the cells lie that are looked at for it, cells. */
+  private static final double NEAR = 12;
+
+  /** The same for their normals, in angle bins of 1°: belonging takes 0.2 radians. */
+  private static final int NEAR_ANGLES = 24;
+
+  /** Greatest angle, radians, between a line's normal and that of a cell that belongs to it. */
+  private static final double BELONGS_ANGLE = 0.2;
+
   /** Edge cells with less weight are texture. */
   private static final double LEAST_WEIGHT = 0.12;
 
@@ -31,23 +40,42 @@ final class LineHough {
   /** For each angle the index of its greatest smoothed vote, or −1 where votes have changed. */
   private final int[] rowPeak = new int[ANGLES];
 
-  /** Indices of the cells that are edges. */
-  private final int[] cells;
+  /** Indices of the cells that are edges, by the angle bin of their normals, ascending in each. */
+  private final int[][] cells = new int[ANGLES][];
 
   private LineHough(EdgeMap edges) {
     this.edges = edges;
     this.reach = (int) Math.ceil(Math.hypot(edges.width, edges.height)) + 2;
     this.votes = new float[ANGLES * (2 * reach + 1)];
     this.taken = new boolean[edges.weight.length];
-    this.cells =
-        java.util.stream.IntStream.range(0, edges.weight.length)
-            .filter(i -> edges.weight[i] > LEAST_WEIGHT)
-            .toArray();
+    sortByAngle();
     Arrays.fill(rowPeak, -1);
     for (int a = 0; a < ANGLES; a++) {
       cos[a] = StrictMath.cos(a * Math.PI / ANGLES);
       sin[a] = StrictMath.sin(a * Math.PI / ANGLES);
     }
+  }
+
+  private void sortByAngle() {
+    int[] count = new int[ANGLES];
+    for (int i = 0; i < edges.weight.length; i++) {
+      if (edges.weight[i] > LEAST_WEIGHT) {
+        count[bin(i)]++;
+      }
+    }
+    for (int a = 0; a < ANGLES; a++) {
+      cells[a] = new int[count[a]];
+    }
+    Arrays.fill(count, 0);
+    for (int i = 0; i < edges.weight.length; i++) {
+      if (edges.weight[i] > LEAST_WEIGHT) {
+        cells[bin(i)][count[bin(i)]++] = i;
+      }
+    }
+  }
+
+  private int bin(int cell) {
+    return Math.min(ANGLES - 1, (int) (edges.normal[cell] * ANGLES / Math.PI));
   }
 
   /**
@@ -74,8 +102,10 @@ final class LineHough {
   }
 
   private void voteAll() {
-    for (int i : cells) {
-      vote(i % edges.width, i / edges.width, 1);
+    for (int i = 0; i < edges.weight.length; i++) {
+      if (edges.weight[i] > LEAST_WEIGHT) {
+        vote(i % edges.width, i / edges.width, 1);
+      }
     }
   }
 
@@ -133,10 +163,14 @@ final class LineHough {
     int a = peak / (2 * reach + 1);
     double offset = peak % (2 * reach + 1) - reach;
     double[] line = {cos[a], sin[a], offset};
+    Nearby nearby = new Nearby(line);
     for (int round = 0; round < 3; round++) {
-      line = fit(line, round == 0 ? BELONGS + 1 : BELONGS);
+      double width = round == 0 ? BELONGS + 1 : BELONGS;
+      nearby = nearby.holdsAllOf(line, width) ? nearby : new Nearby(line);
+      line = fit(line, width, nearby.cells);
     }
-    double removed = remove(line);
+    nearby = nearby.holdsAllOf(line, BELONGS) ? nearby : new Nearby(line);
+    double removed = remove(line, nearby.cells);
     if (removed <= 0) {
       votes[peak] = 0;
       votes[Math.max(peak - 1, 0)] = 0;
@@ -147,7 +181,59 @@ final class LineHough {
     return EdgeLine.along(edges, line[0], line[1], line[2], 2);
   }
 
-  private double[] fit(double[] line, double width) {
+  /** The cells near a line that are not taken, ascending: a fitted line hardly leaves them. */
+  private final class Nearby {
+    private final double[] line;
+    private final int[] cells;
+
+    Nearby(double[] line) {
+      this.line = line;
+      int[] near = new int[64];
+      int count = 0;
+      int middle = (int) Math.round(StrictMath.atan2(line[1], line[0]) * ANGLES / Math.PI);
+      for (int d = -NEAR_ANGLES; d <= NEAR_ANGLES; d++) {
+        for (int i : LineHough.this.cells[Math.floorMod(middle + d, ANGLES)]) {
+          double off = distance(line, i % edges.width, i / edges.width);
+          if (off < NEAR && !taken[i]) {
+            near = count == near.length ? Arrays.copyOf(near, 2 * count) : near;
+            near[count++] = i;
+          }
+        }
+      }
+      this.cells = Arrays.copyOf(near, count);
+      // Sums are taken in the picture's order, so that they do not depend on how cells are kept.
+      Arrays.sort(this.cells);
+    }
+
+    /** Whether all cells that belong to another line are among these. */
+    boolean holdsAllOf(double[] other, double width) {
+      double turned =
+          EdgeLine.angleBetween(
+              StrictMath.atan2(line[1], line[0]), StrictMath.atan2(other[1], other[0]));
+      double least = Math.PI * (NEAR_ANGLES - 2) / ANGLES;
+      return turned + BELONGS_ANGLE < least && farthest(other) + width < NEAR;
+    }
+
+    /** How far off this line the other runs within the picture, at the most. */
+    private double farthest(double[] other) {
+      double sign = line[0] * other[0] + line[1] * other[1] < 0 ? -1 : 1;
+      double most = 0;
+      for (int corner = 0; corner < 4; corner++) {
+        double x = corner % 2 == 0 ? 0 : edges.width;
+        double y = corner / 2 == 0 ? 0 : edges.height;
+        double here = line[0] * x + line[1] * y - line[2];
+        double there = other[0] * x + other[1] * y - other[2];
+        most = Math.max(most, Math.abs(here - sign * there));
+      }
+      return most;
+    }
+  }
+
+  private static double distance(double[] line, int x, int y) {
+    return Math.abs(line[0] * (x + 0.5) + line[1] * (y + 0.5) - line[2]);
+  }
+
+  private double[] fit(double[] line, double width, int[] near) {
     double sum = 0;
     double sx = 0;
     double sy = 0;
@@ -155,7 +241,7 @@ final class LineHough {
     double sxy = 0;
     double syy = 0;
     double normal = StrictMath.atan2(line[1], line[0]);
-    for (int i : cells) {
+    for (int i : near) {
       int x = i % edges.width;
       int y = i / edges.width;
       if (!belongs(i, x, y, line, normal, width)) {
@@ -189,14 +275,14 @@ final class LineHough {
 
   private boolean belongs(int i, int x, int y, double[] line, double normal, double width) {
     return !taken[i]
-        && Math.abs(line[0] * (x + 0.5) + line[1] * (y + 0.5) - line[2]) < width
-        && EdgeLine.angleBetween(edges.normal[i], normal) < 0.2;
+        && distance(line, x, y) < width
+        && EdgeLine.angleBetween(edges.normal[i], normal) < BELONGS_ANGLE;
   }
 
-  private double remove(double[] line) {
+  private double remove(double[] line, int[] near) {
     double removed = 0;
     double normal = StrictMath.atan2(line[1], line[0]);
-    for (int i : cells) {
+    for (int i : near) {
       int x = i % edges.width;
       int y = i / edges.width;
       if (belongs(i, x, y, line, normal, BELONGS)) {

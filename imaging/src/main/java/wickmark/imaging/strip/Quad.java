@@ -41,6 +41,16 @@ record Quad(double[] x, double[] y) {
     return Math.hypot(x[j] - x[i], y[j] - y[i]);
   }
 
+  /** Distance of a place from side i, its ends included. */
+  double distance(int i, double px, double py) {
+    int j = (i + 1) % 4;
+    double dx = x[j] - x[i];
+    double dy = y[j] - y[i];
+    double along = ((px - x[i]) * dx + (py - y[i]) * dy) / (dx * dx + dy * dy);
+    double t = Math.max(0, Math.min(1, along));
+    return Math.hypot(px - x[i] - t * dx, py - y[i] - t * dy);
+  }
+
   double perimeter() {
     return side(0) + side(1) + side(2) + side(3);
   }

@@ -1,33 +1,55 @@
 package wickmark.imaging.strip;
 
 import java.util.Arrays;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
+import org.apache.commons.math3.linear.SingularMatrixException;
 
 /**
  * A smooth curve through the traced points of one side: the offset from the straight line between
  * two corners as a cubic in the place along it (0 to 1), by iteratively reweighted least squares
- * (Tukey's biweight), so that a dog-ear or a finger at the edge has no say.
+ * (Tukey's biweight), so that a dog-ear or a finger at the edge has no say. Where the points bear
+ * them out, the waves of a cockled edge are added as sines that vanish at the ends: the corners are
+ * the cubic's.
  */
 final class SideCurve {
   private static final int TERMS = 4;
+
+  /** Half waves along the side: fewer are the cubic's. */
+  private static final int LEAST_WAVE = 3;
+
+  private static final int MOST_WAVE = 8;
+
+  /** Ratio of residual variances, with and without waves, from which they are borne out. */
+  private static final double WAVES_EXPLAIN = 0.6;
+
   private final double x0;
   private final double y0;
   private final double dx;
   private final double dy;
   private final double length;
   private final double[] coefficient;
+  private final double[] waves;
   private final double[] along;
   private final double[] offset;
   private final double[] weight;
   private final double sigma;
 
   private SideCurve(
-      double[] line, double[] coefficient, SideTracer.Trace trace, double[] weight, double sigma) {
+      double[] line,
+      double[] coefficient,
+      double[] waves,
+      SideTracer.Trace trace,
+      double[] weight,
+      double sigma) {
     this.x0 = line[0];
     this.y0 = line[1];
     this.length = Math.hypot(line[2] - line[0], line[3] - line[1]);
     this.dx = (line[2] - line[0]) / length;
     this.dy = (line[3] - line[1]) / length;
     this.coefficient = coefficient;
+    this.waves = waves;
     this.along = trace.along();
     this.offset = trace.offset();
     this.weight = weight;
@@ -68,7 +90,67 @@ final class SideCurve {
         weight[k] = Math.abs(z) < 1 ? trust[k] * (1 - z * z) * (1 - z * z) : 0;
       }
     }
-    return new SideCurve(line, c, trace, weight, sigma);
+    double[] residual = new double[n];
+    for (int k = 0; k < n; k++) {
+      residual[k] = trace.offset()[k] - value(c, u[k]);
+    }
+    double[] waves = waves(u, residual, weight);
+    return new SideCurve(
+        line, c, waves, trace, weight, waves.length == 0 ? sigma : spread(u, residual, waves));
+  }
+
+  /** Amplitudes of the sines, by weighted least squares; none where they explain too little. */
+  private static double[] waves(double[] u, double[] residual, double[] weight) {
+    int terms = MOST_WAVE - LEAST_WAVE + 1;
+    if (u.length < 4 * terms) {
+      return new double[0];
+    }
+    double[][] shapes = new double[u.length][terms];
+    double[] right = new double[u.length];
+    double before = 0;
+    for (int k = 0; k < u.length; k++) {
+      double root = Math.sqrt(weight[k]);
+      for (int i = 0; i < terms; i++) {
+        shapes[k][i] = root * StrictMath.sin((i + LEAST_WAVE) * Math.PI * u[k]);
+      }
+      right[k] = root * residual[k];
+      before += right[k] * right[k];
+    }
+    double[] amplitudes;
+    try {
+      amplitudes =
+          new QRDecomposition(new Array2DRowRealMatrix(shapes, false))
+              .getSolver()
+              .solve(new ArrayRealVector(right, false))
+              .toArray();
+    } catch (SingularMatrixException e) {
+      return new double[0]; // hardly any point was kept
+    }
+    double after = 0;
+    for (int k = 0; k < u.length; k++) {
+      double left = residual[k] - wave(amplitudes, u[k]);
+      after += weight[k] * left * left;
+    }
+    return after < WAVES_EXPLAIN * before ? amplitudes : new double[0];
+  }
+
+  private static double wave(double[] amplitudes, double u) {
+    double sum = 0;
+    if (u > 0 && u < 1) {
+      for (int i = 0; i < amplitudes.length; i++) {
+        sum += amplitudes[i] * StrictMath.sin((i + LEAST_WAVE) * Math.PI * u);
+      }
+    }
+    return sum;
+  }
+
+  private static double spread(double[] u, double[] residual, double[] waves) {
+    double[] size = new double[u.length];
+    for (int k = 0; k < u.length; k++) {
+      size[k] = Math.abs(residual[k] - wave(waves, u[k]));
+    }
+    Arrays.sort(size);
+    return Math.max(0.05, 1.4826 * size[u.length / 2]);
   }
 
   private static double[] solve(double[] u, double[] v, double[] w, int terms) {
@@ -113,7 +195,7 @@ final class SideCurve {
 
   /** Offset of the curve to the inside at the place u along the line, 0 to 1. */
   double offsetAt(double u) {
-    return value(coefficient, u);
+    return value(coefficient, u) + wave(waves, u);
   }
 
   /** The point of the curve at u, which may lie a little outside 0 to 1. */

@@ -52,8 +52,9 @@ public final class StripFinder {
     ColourRaster small = ColourRaster.shrink(photo, factor);
     EdgeMap edges = EdgeMap.of(small);
     ignored.forEach(area -> edges.leaveOut(area, factor));
-    List<Ranked> ranked = rank(small, edges);
-    ranked.addAll(0, besideRulers(ranked, best, small, edges, rulers, factor));
+    PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
+    List<Ranked> ranked = rank(small, edges, paper);
+    ranked.addAll(0, besideRulers(ranked, best, small, edges, paper, rulers, factor));
     int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
     ColourRaster smooth = ColourRaster.shrink(photo, fine).blurred(0.8);
     ColourRaster coarse = small.blurred(0.8);
@@ -76,9 +77,9 @@ public final class StripFinder {
       int best,
       ColourRaster small,
       EdgeMap edges,
+      PaperLikelihood paper,
       List<MarkRow> rulers,
       int factor) {
-    PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
     List<Ranked> found = new ArrayList<>();
     for (Ranked r : ranked.subList(0, Math.min(best, ranked.size()))) {
       for (int side = 0; side < 4; side++) {
@@ -168,7 +169,7 @@ public final class StripFinder {
     }
   }
 
-  private static List<Ranked> rank(ColourRaster small, EdgeMap edges) {
+  private static List<Ranked> rank(ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
     List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
     int w = small.width();
     int h = small.height();
@@ -177,7 +178,6 @@ public final class StripFinder {
     lines.add(EdgeLine.border(1, 0, w, 0.3, diagonal));
     lines.add(EdgeLine.border(0, 1, 0, 0.3, diagonal));
     lines.add(EdgeLine.border(0, 1, h, 0.3, diagonal));
-    PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
     List<Ranked> ranked = new ArrayList<>();
     List<QuadSearch.Scored> quads = QuadSearch.best(lines, w, h, MOST_QUADS);
     for (Quad region : PaperRegions.find(small)) {

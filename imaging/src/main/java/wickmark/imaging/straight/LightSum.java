@@ -1,0 +1,73 @@
+package wickmark.imaging.straight;
+
+import wickmark.imaging.photo.Photo;
+
+/**
+ * Linear light gathered from places of the photo, between its pixels linearly, each with one share.
+ */
+final class LightSum {
+  private static final float[] LINEAR = new float[256];
+
+  static {
+    for (int i = 0; i < 256; i++) {
+      double v = i / 255.0;
+      // IEC 61966-2-1:1999, decoding of sRGB.
+      LINEAR[i] = (float) (v <= 0.04045 ? v / 12.92 : StrictMath.pow((v + 0.055) / 1.055, 2.4));
+    }
+  }
+
+  private final Photo photo;
+  private final float share;
+  private final double right;
+  private final double bottom;
+  float red;
+  float green;
+  float blue;
+
+  LightSum(Photo photo, float share) {
+    this.photo = photo;
+    this.share = share;
+    this.right = photo.widthPx() - 1.0;
+    this.bottom = photo.heightPx() - 1.0;
+  }
+
+  void startFrom(float r, float g, float b) {
+    red = r;
+    green = g;
+    blue = b;
+  }
+
+  void add(double x, double y) {
+    double cx = Math.min(Math.max(x - 0.5, 0), right);
+    double cy = Math.min(Math.max(y - 0.5, 0), bottom);
+    int x0 = (int) cx;
+    int y0 = (int) cy;
+    int x1 = Math.min(x0 + 1, (int) right);
+    int y1 = Math.min(y0 + 1, (int) bottom);
+    float fx = (float) (cx - x0);
+    float fy = (float) (cy - y0);
+    float w00 = share * (1 - fx) * (1 - fy);
+    float w10 = share * fx * (1 - fy);
+    float w01 = share * (1 - fx) * fy;
+    float w11 = share * fx * fy;
+    int p00 = photo.rgb(x0, y0);
+    int p10 = photo.rgb(x1, y0);
+    int p01 = photo.rgb(x0, y1);
+    int p11 = photo.rgb(x1, y1);
+    red +=
+        w00 * LINEAR[p00 >> 16]
+            + w10 * LINEAR[p10 >> 16]
+            + w01 * LINEAR[p01 >> 16]
+            + w11 * LINEAR[p11 >> 16];
+    green +=
+        w00 * LINEAR[p00 >> 8 & 0xff]
+            + w10 * LINEAR[p10 >> 8 & 0xff]
+            + w01 * LINEAR[p01 >> 8 & 0xff]
+            + w11 * LINEAR[p11 >> 8 & 0xff];
+    blue +=
+        w00 * LINEAR[p00 & 0xff]
+            + w10 * LINEAR[p10 & 0xff]
+            + w01 * LINEAR[p01 & 0xff]
+            + w11 * LINEAR[p11 & 0xff];
+  }
+}
