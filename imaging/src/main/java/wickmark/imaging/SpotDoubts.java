@@ -28,6 +28,9 @@ final class SpotDoubts {
   /** A spot longer than this, mm, is more likely several that run into one another. */
   private static final double LONG_MM = 30;
 
+  /** Part of a spot's length within another's from which the two are hardly parted. */
+  private static final double WITHIN = 0.8;
+
   /** Least clear stain, mm², that might be a spot of its own. */
   private static final double STAIN_MM2 = 3;
 
@@ -46,6 +49,7 @@ final class SpotDoubts {
     List<String> unseen = new ArrayList<>();
     List<String> low = new ArrayList<>();
     List<String> large = new ArrayList<>();
+    List<String> together = new ArrayList<>();
     for (int k = 0; k < lanes.spots().size(); k++) {
       for (int i = 0; i < lanes.spots().get(k).size(); i++) {
         SpotRegion spot = lanes.spots().get(k).get(i);
@@ -64,6 +68,13 @@ final class SpotDoubts {
         }
         if (lengthMm > LONG_MM) {
           large.add(named(name, "%.0f mm", lengthMm));
+        }
+        for (int j = 0; j < i; j++) {
+          if (sharedPart(spot, lanes.spots().get(k).get(j)) > WITHIN) {
+            together.add(
+                String.format(
+                    Locale.ROOT, "%s spots %d and %d", lanes.names().get(k), j + 1, i + 1));
+          }
         }
       }
     }
@@ -92,8 +103,26 @@ final class SpotDoubts {
         "So long that several dyes may run into one another: ",
         large,
         "Look whether they are one spot each; a smaller sample or a longer run parts them.");
+    add(
+        doubts,
+        "spots-run-together",
+        "One lies within the length of the other, told apart by hue alone: ",
+        together,
+        "How many dyes there are and where their middles lie is uncertain by some millimetres; a"
+            + " smaller sample or a longer run parts them.");
     leftover.filter(stain -> stain.areaMm2() >= STAIN_MM2).ifPresent(s -> doubts.add(stain(s)));
     return doubts;
+  }
+
+  /** Part of the shorter spot's length that lies within the other's. */
+  private static double sharedPart(SpotRegion a, SpotRegion b) {
+    if (a.flags().contains(SpotFlag.BY_HAND) || b.flags().contains(SpotFlag.BY_HAND)) {
+      return 0; // whoever set them has looked
+    }
+    double shared =
+        Math.min(a.box().bottom(), b.box().bottom()) - Math.max(a.box().top(), b.box().top());
+    double shorter = Math.min(a.box().bottom() - a.box().top(), b.box().bottom() - b.box().top());
+    return shorter > 0 ? shared / shorter : 0;
   }
 
   private static boolean isGrey(SpotRegion spot) {

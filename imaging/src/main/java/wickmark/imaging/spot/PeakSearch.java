@@ -38,6 +38,12 @@ final class PeakSearch {
 
   private static final double MOST_STREAK = 0.3;
 
+  /** Mean flank of a peak that is wider than any spot, mm: a stretch of a streak may be. */
+  private static final double PLATEAU_MM = 6;
+
+  /** Height over a streak's up to which its own unevenness goes. */
+  private static final double UNEVEN_STREAK = 0.5;
+
   /** A description with more misfit than this is none: see {@link #misfit}. */
   private static final double MOST_MISFIT = 60;
 
@@ -65,7 +71,7 @@ final class PeakSearch {
   }
 
   PeakFit search() {
-    PeakFit fit = pruned(fitted(maxima()));
+    PeakFit fit = withoutPlateaus(pruned(fitted(maxima())));
     fit = withStreaks(fit);
     for (int round = 0; round < 4 && fit.shapes().size() < MOST_PEAKS; round++) {
       PeakFit more = withOneMore(fit);
@@ -318,6 +324,53 @@ final class PeakSearch {
     return fit.loss() / Math.max(12, 3 * significant);
   }
 
+  /**
+   * A streak is no even band: its waves may have been taken for low, wide peaks, which then leave
+   * no part of it to be seen as a streak. They are one if a streak explains them as well.
+   */
+  private PeakFit withoutPlateaus(PeakFit fit) {
+    List<PeakShape> fewer = new ArrayList<>();
+    for (int j = 0; j < fit.shapes().size(); j++) {
+      PeakShape s = fit.shapes().get(j);
+      boolean wide = s.ahead() + s.behind() > 2 * PLATEAU_MM && s.ahead() > PLATEAU_MM / 2;
+      if (!wide || !isBehindItsLike(fit, j, MOST_STREAK)) {
+        fewer.add(s);
+      }
+    }
+    if (fewer.size() == fit.shapes().size()) {
+      return fit;
+    }
+    PeakFit streaks = withStreaks(fitted(fewer));
+    return misfit(streaks) < MOST_MISFIT ? streaks : fit;
+  }
+
+  /** Whether a peak lies on the way of one of its hue, with less than a part of its height. */
+  private static boolean isBehindItsLike(PeakFit fit, int i, double part) {
+    for (int j = 0; j < fit.shapes().size(); j++) {
+      if (fit.shapes().get(j).centre() > fit.shapes().get(i).centre()
+          && fit.height(i) < part * fit.height(j)
+          && fit.colourAngle(i, j) < SAME_HUE) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a peak is no more than the unevenness of a streak of its hue that runs through it. */
+  private boolean isWaveOfStreak(PeakFit fit, int i) {
+    PeakShape wave = fit.shapes().get(i);
+    for (int j = 0; j < fit.shapes().size(); j++) {
+      PeakShape other = fit.shapes().get(j);
+      // What is seen there is mostly the streak: a wave's own colour is the paper's texture.
+      if (other.centre() > wave.centre()
+          && fit.height(i) < UNEVEN_STREAK * other.streak() * fit.height(j)
+          && seenAngle(wave, other) < SAME_HUE) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A peak to take away: too low, or not parted from a neighbour of its hue; −1 for none. */
   private int leastNeeded(PeakFit fit, Set<PeakShape> needed) {
     int n = fit.shapes().size();
@@ -328,7 +381,9 @@ final class PeakSearch {
       boolean outside =
           s.centre() < profile.start() + 0.3
               || s.centre() > profile.start() + profile.size() * profile.step() + 1;
-      if (outside || fit.height(j) < Math.max(3 * profile.noise()[k], 0.012 * highest)) {
+      if (outside
+          || isWaveOfStreak(fit, j)
+          || fit.height(j) < Math.max(3 * profile.noise()[k], 0.012 * highest)) {
         return j;
       }
     }

@@ -3,6 +3,7 @@ package wickmark.imaging.spot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -49,6 +50,41 @@ class PeakSearchTest {
     assertThat(found).hasSize(2);
     assertThat(found.get(0).centre()).isCloseTo(28, within(0.25));
     assertThat(found.get(1).centre()).isCloseTo(31, within(0.25));
+  }
+
+  @Test
+  void theWavesOfAStreakAreNoSpots() {
+    List<PeakShape> found = find(streak(54, 0.13, 0.25, RED), new Dye(54, 1.6, 1.6, RED));
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).centre()).isCloseTo(54, within(0.15));
+    assertThat(found.get(0).streak()).isCloseTo(0.13 / 1.6, within(0.03));
+  }
+
+  @Test
+  void aSpotOfAnotherHueOnAStreakIsASpot() {
+    List<PeakShape> found =
+        find(streak(54, 0.13, 0.05, RED), new Dye(54, 1.6, 1.6, RED), new Dye(24, 1.8, 0.5, BLUE));
+    assertThat(found).hasSize(2);
+    // The peak takes some of the uneven streak along; it must not be swallowed by it.
+    assertThat(found.get(0).centre()).isCloseTo(24, within(1.5));
+  }
+
+  /** What a dye left on its way to its place, uneven as paper is. */
+  private static Dye[] streak(double to, double height, double waves, double[] hue) {
+    double[] at = {5, 12, 18, 25, 32, 38, 45};
+    double[] part = {1 + waves, 1 - waves, 1, 1 - waves / 2, 1 + waves, 1 - waves, 1 + waves};
+    Dye[] pieces = new Dye[at.length + 1];
+    for (int i = 0; i < at.length; i++) {
+      pieces[i] = new Dye(at[i], 3.4, 0.8 * height * part[i], hue);
+    }
+    pieces[at.length] = new Dye(to - 3, 3.4, 0.6 * height, hue);
+    return pieces;
+  }
+
+  private static List<PeakShape> find(Dye[] some, Dye... others) {
+    List<Dye> all = new ArrayList<>(List.of(some));
+    all.addAll(List.of(others));
+    return find(all.toArray(Dye[]::new));
   }
 
   @Test
