@@ -59,6 +59,12 @@ final class PeakSearch {
   /** How much worse the fit must be without a shoulder. */
   private static final double NEEDED = 2;
 
+  /** Ratio of a flank to the other from which it is long. */
+  private static final double LONG_FLANK = 1.6;
+
+  /** How much worse a fit may be that needs no long flank under a neighbour. */
+  private static final double MUCH_BETTER = 1.35;
+
   private final LaneProfile profile;
   private int fits;
 
@@ -80,7 +86,34 @@ final class PeakSearch {
       }
       fit = more;
     }
-    return pruned(withStreaks(fit));
+    return withHiddenFlanksEven(pruned(withStreaks(fit)));
+  }
+
+  /**
+   * Where two peaks run into one another, the flank of the one under the other is not seen by
+   * itself, and a long one may stand for a part of the neighbour. Unless the fit is much better
+   * with it, such a flank is as its other one, which lies open.
+   */
+  private PeakFit withHiddenFlanksEven(PeakFit fit) {
+    List<PeakShape> even = new ArrayList<>();
+    for (PeakShape s : fit.shapes()) {
+      PeakShape e = s;
+      for (PeakShape other : fit.shapes()) {
+        double facing = flank(s, other);
+        double open = facing == s.ahead() ? s.behind() : s.ahead();
+        boolean meet =
+            other != s && Math.abs(other.centre() - s.centre()) < 3.2 * (facing + flank(other, s));
+        if (meet && facing > LONG_FLANK * open) {
+          e = new PeakShape(s.centre(), open, open, s.streak());
+        }
+      }
+      even.add(e);
+    }
+    if (even.equals(fit.shapes())) {
+      return fit;
+    }
+    PeakFit other = fitted(even);
+    return other.loss() < MUCH_BETTER * fit.loss() ? other : fit;
   }
 
   private PeakFit fitted(List<PeakShape> start) {
