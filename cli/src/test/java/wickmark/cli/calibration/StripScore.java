@@ -8,7 +8,7 @@ import wickmark.core.record.RunRecord;
 /** Compares a record with the truth: what in it is wrong, in words; empty where all is right. */
 final class StripScore {
   /** Below this, dye is what was left at the origin and counts neither way. */
-  private static final double ORIGIN = 0.03;
+  static final double ORIGIN = 0.03;
 
   /** An Rf that is farther off is wrong. */
   private static final double WRONG_RF = 0.03;

@@ -13,10 +13,24 @@ import java.util.List;
  *
  * @param file the picture's name
  * @param expected "ok", "rf-only" or "refuse"
+ * @param millimetresPerPixel at the strip's middle; NaN where there is no strip
+ * @param corners of the strip in the picture
+ * @param baseline its ends in the picture
+ * @param front its course in the picture; empty where there is none
  */
-record TruthFile(String file, String expected, List<Lane> lanes) {
+record TruthFile(
+    String file,
+    String expected,
+    List<Lane> lanes,
+    double millimetresPerPixel,
+    List<List<Double>> corners,
+    List<List<Double>> baseline,
+    List<List<Double>> front) {
   TruthFile {
     lanes = List.copyOf(lanes);
+    corners = List.copyOf(corners);
+    baseline = List.copyOf(baseline);
+    front = List.copyOf(front);
   }
 
   /** A lane with its spots, the one nearest the baseline first. */
@@ -42,7 +56,23 @@ record TruthFile(String file, String expected, List<Lane> lanes) {
       spots.sort(Comparator.comparingDouble(Spot::rf));
       lanes.add(new Lane(lane.path("name").asText(), lane.path("role").asText(), spots));
     }
-    return new TruthFile(root.path("file").asText(), root.path("expected").asText(), lanes);
+    JsonNode strip = root.path("strip");
+    return new TruthFile(
+        root.path("file").asText(),
+        root.path("expected").asText(),
+        lanes,
+        root.path("mm_per_px").path("centre").asDouble(Double.NaN),
+        places(strip.path("corners_px")),
+        places(strip.path("baseline").path("ends_px")),
+        places(strip.path("front").path("points_px")));
+  }
+
+  private static List<List<Double>> places(JsonNode list) {
+    List<List<Double>> places = new ArrayList<>();
+    for (JsonNode place : list) {
+      places.add(List.of(place.path(0).asDouble(), place.path(1).asDouble()));
+    }
+    return places;
   }
 
   private static Spot spot(JsonNode spot) {

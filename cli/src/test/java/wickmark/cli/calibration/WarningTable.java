@@ -26,7 +26,8 @@ import wickmark.imaging.ReadingRequest;
 
 /**
  * Measures a folder of pictures with truths and tells how often a warning stands where something is
- * wrong, and where nothing is. Run it with the folder as its only argument.
+ * wrong, and where nothing is, and how far the confidences of findings tell right from wrong. Run
+ * it with the folder as its only argument.
  */
 public final class WarningTable {
   /** What a picture without any scale must be warned of: no needless warning. */
@@ -36,6 +37,7 @@ public final class WarningTable {
   private final int[] pictures = new int[2];
   private final int[] warned = new int[2];
   private final List<String> notes = new ArrayList<>();
+  private final FindingTable findings = new FindingTable();
 
   private WarningTable() {}
 
@@ -99,6 +101,9 @@ public final class WarningTable {
       if (outcomes.get(i) instanceof MeasuredStrip.Done done) {
         List<String> wrong =
             refuse ? List.of("should be refused") : StripScore.wrong(truth, done.record());
+        if (!refuse) {
+          findings.add(truth, done.record());
+        }
         count(picture, wrong, done.record().warnings(), truth.expected().equals("rf-only"));
       } else if (!refuse) {
         notes.add(picture + ": refused, should be measured");
@@ -142,5 +147,7 @@ public final class WarningTable {
     out.println("| warning | on right strips | on wrong strips |");
     out.println("| --- | ---: | ---: |");
     byCode.forEach((code, n) -> out.printf("| %s | %d | %d |%n", code, n[0], n[1]));
+    out.println();
+    findings.print(out);
   }
 }
