@@ -74,7 +74,8 @@ final class SpotPlot {
     for (double distance : spot.distances()) {
       double difference = distance - spot.machine();
       int before = placed.merge(stack(difference), 1, Integer::sum) - 1;
-      double aside = (before % 2 == 0 ? -1 : 1) * step * ((before + 1) / 2);
+      int steps = (before + 1) / 2;
+      double aside = (before % 2 == 0 ? -1 : 1) * step * steps;
       readings.add(new Plot.Place(difference, row + aside));
     }
     return readings;
