@@ -16,15 +16,30 @@ import wickmark.testdata.set.DrawSet;
  *
  * @param corners top left, top right, bottom right, bottom left, {x, y} in pixels
  */
-record DrawnPhoto(Path file, List<double[]> corners, int lanes, int spots) {
+public record DrawnPhoto(Path file, List<double[]> corners, int lanes, int spots) {
 
-  /** Draws the photo of a seed into a folder of its own, if it is not there. */
-  static DrawnPhoto of(long seed) throws IOException {
-    Path folder = Path.of("target", "bench", "seed-" + seed);
-    if (!Files.isDirectory(folder)) {
-      DrawSet.main(
-          new String[] {"--out", folder.toString(), "--seed", "" + seed, "--only", "large"});
+  /** Seeds that are drawn. */
+  static final int SEEDS = 4;
+
+  private static Path folder(long seed) {
+    return Path.of("target", "bench", "seed-" + seed);
+  }
+
+  /** Draws the photos that are not there: in a process of its own, since it takes much memory. */
+  public static void main(String[] arguments) throws IOException {
+    for (long seed = 1; seed <= SEEDS; seed++) {
+      if (!Files.exists(folder(seed).resolve("manifest.csv"))) {
+        DrawSet.main(
+            new String[] {
+              "--out", folder(seed).toString(), "--seed", "" + seed, "--only", "large"
+            });
+      }
     }
+  }
+
+  /** The photo of a seed, drawn before. */
+  static DrawnPhoto of(long seed) throws IOException {
+    Path folder = folder(seed);
     try (var files = Files.list(folder)) {
       Path truth =
           files

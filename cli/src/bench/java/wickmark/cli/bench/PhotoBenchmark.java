@@ -42,7 +42,7 @@ public class PhotoBenchmark {
   private byte[] bytes;
   private Path out;
 
-  /** Draws the photo and loads OpenCV, on one thread. */
+  /** Loads OpenCV, on one thread. */
   @Setup
   public void draw() throws IOException {
     nu.pattern.OpenCV.loadLocally();
