@@ -96,14 +96,15 @@ final class PeakSearch {
    */
   private PeakFit withHiddenFlanksEven(PeakFit fit) {
     List<PeakShape> even = new ArrayList<>();
-    for (PeakShape s : fit.shapes()) {
+    for (int i = 0; i < fit.shapes().size(); i++) {
+      PeakShape s = fit.shapes().get(i);
       PeakShape e = s;
-      for (PeakShape other : fit.shapes()) {
-        double facing = flank(s, other);
-        double open = facing == s.ahead() ? s.behind() : s.ahead();
-        boolean meet =
-            other != s && Math.abs(other.centre() - s.centre()) < 3.2 * (facing + flank(other, s));
-        if (meet && facing > LONG_FLANK * open) {
+      for (int j = 0; j < fit.shapes().size(); j++) {
+        PeakShape other = fit.shapes().get(j);
+        double hidden = flank(s, other);
+        double open = other.centre() > s.centre() ? s.behind() : s.ahead();
+        double apart = Math.abs(other.centre() - s.centre());
+        if (i != j && apart < 3.2 * (hidden + flank(other, s)) && hidden > LONG_FLANK * open) {
           e = new PeakShape(s.centre(), open, open, s.streak());
         }
       }
