@@ -90,8 +90,8 @@ final class FindingTable {
       double dx = course.get(i).get(0) - ax;
       double dy = course.get(i).get(1) - ay;
       double along = ((place.get(0) - ax) * dx + (place.get(1) - ay) * dy) / (dx * dx + dy * dy);
-      boolean outer = i == 1 && along < 0 || i == course.size() - 1 && along > 1;
-      if (outer || along >= 0 && along <= 1) {
+      boolean outer = (i == 1 && along < 0) || (i == course.size() - 1 && along > 1);
+      if (outer || (along >= 0 && along <= 1)) {
         double off = Math.abs((place.get(1) - ay) * dx - (place.get(0) - ax) * dy);
         least = Math.min(least, off / Math.hypot(dx, dy));
       }
