@@ -106,13 +106,22 @@ final class StripChoice {
     }
 
     /**
-     * Less evidence where a larger sheet, at least as well seen, ends at the same sides but one.
+     * Less evidence where a larger sheet, at least as well seen, goes on beyond this one's upper or
+     * lower end: strips are folded across, to be hung up. Beside a strip other things lie, rulers
+     * above all.
      */
     private Candidate withoutWhole(List<Candidate> all) {
       boolean part =
           all.stream()
-              .anyMatch(c -> c.outline.score() >= outline.score() && outline.isPartOf(c.outline));
+              .filter(c -> c.outline.score() >= outline.score())
+              .map(c -> outline.cutOf(c.outline))
+              .anyMatch(cut -> cut.isPresent() && isEnd(cut.getAsInt()));
       return part ? new Candidate(outline, shape, plane, layout, light, total - PART_WEIGHT) : this;
+    }
+
+    /** Whether a side of the outline is the strip's upper or lower end. */
+    private boolean isEnd(int side) {
+      return (side + layout.quarterTurns()) % 2 == 0;
     }
 
     /** Top, right, bottom and left edge, in the corners' order. */

@@ -1,6 +1,7 @@
 package wickmark.imaging.strip;
 
 import java.util.List;
+import java.util.OptionalInt;
 import wickmark.imaging.photo.PhotoPoint;
 
 /**
@@ -35,22 +36,40 @@ public record StripOutline(
   }
 
   /**
-   * Whether this is another sheet cut short at one side: its corners lie on the other's sides. A
-   * fold or a line across a sheet cuts it so.
+   * The side at which another sheet is cut short to be this one, 0 to 3; empty where it is not. The
+   * corners of the side lie along the other's sides, the other two corners are the other's. A fold
+   * or a line across a sheet cuts it so.
    */
-  public boolean isPartOf(StripOutline other) {
+  public OptionalInt cutOf(StripOutline other) {
     Quad whole = other.quad();
     double near = ON_SIDE * Math.sqrt(whole.area());
-    return quad().area() < CUT_SHORT * whole.area()
-        && corners.stream()
-            .allMatch(
-                corner -> {
-                  double least = Double.POSITIVE_INFINITY;
-                  for (int side = 0; side < 4; side++) {
-                    least = Math.min(least, whole.distance(side, corner.x(), corner.y()));
-                  }
-                  return least < near;
-                });
+    if (quad().area() > CUT_SHORT * whole.area()) {
+      return OptionalInt.empty();
+    }
+    for (int side = 0; side < 4; side++) {
+      if (isAlongSide(other, corners.get(side), near)
+          && isAlongSide(other, corners.get((side + 1) % 4), near)
+          && isCorner(other, corners.get((side + 2) % 4), near)
+          && isCorner(other, corners.get((side + 3) % 4), near)) {
+        return OptionalInt.of(side);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** Whether a corner lies on a side of another sheet, away from its corners. */
+  private static boolean isAlongSide(StripOutline whole, PhotoPoint corner, double near) {
+    Quad quad = whole.quad();
+    double least = Double.POSITIVE_INFINITY;
+    for (int side = 0; side < 4; side++) {
+      least = Math.min(least, quad.distance(side, corner.x(), corner.y()));
+    }
+    return least < near && !isCorner(whole, corner, near);
+  }
+
+  private static boolean isCorner(StripOutline whole, PhotoPoint corner, double near) {
+    return whole.corners.stream()
+        .anyMatch(c -> Math.hypot(c.x() - corner.x(), c.y() - corner.y()) < near);
   }
 
   /** Whether the corners span a figure: sides followed at fine scale may cross where none are. */
