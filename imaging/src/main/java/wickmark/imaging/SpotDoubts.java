@@ -7,6 +7,7 @@ import java.util.Optional;
 import wickmark.core.chromatogram.SpotFlag;
 import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.raster.Raster;
 import wickmark.imaging.spot.SpotRegion;
 
 /** Doubts of single spots: whether they are spots, and whether one was missed. */
@@ -25,6 +26,9 @@ final class SpotDoubts {
 
   private static final double GREY = 4;
 
+  /** How fast the light falls off at the edge of a shadow at least, density per millimetre. */
+  private static final double SHADOW_EDGE = 0.08;
+
   /** A spot longer than this, mm, is more likely several that run into one another. */
   private static final double LONG_MM = 30;
 
@@ -36,11 +40,18 @@ final class SpotDoubts {
 
   private final FittedLine baseline;
   private final FittedLine front;
+  private final Raster lightSteepness;
   private final double cellsPerMm;
 
-  SpotDoubts(FittedLine baseline, FittedLine front, double cellsPerMm) {
+  /**
+   * Doubts on one map.
+   *
+   * @param lightSteepness how fast the light changes, density per millimetre
+   */
+  SpotDoubts(FittedLine baseline, FittedLine front, Raster lightSteepness, double cellsPerMm) {
     this.baseline = baseline;
     this.front = front;
+    this.lightSteepness = lightSteepness;
     this.cellsPerMm = cellsPerMm;
   }
 
@@ -60,7 +71,7 @@ final class SpotDoubts {
           if (spot.area() == 0) {
             unseen.add(name);
           }
-        } else if (spot.confidence() < SPOT || isGrey(spot)) {
+        } else if (spot.confidence() < SPOT || isFaintGrey(spot) || isAtShadow(spot)) {
           unsure.add(named(name, "absorbance %.2f", spot.peakAbsorbance()));
         }
         if (part < NEAR_ORIGIN) {
@@ -125,8 +136,29 @@ final class SpotDoubts {
     return shorter > 0 ? shared / shorter : 0;
   }
 
+  private static boolean isFaintGrey(SpotRegion spot) {
+    return spot.peakAbsorbance() < FAINT && isGrey(spot);
+  }
+
   private static boolean isGrey(SpotRegion spot) {
-    return spot.peakAbsorbance() < FAINT && Math.hypot(spot.colour().a(), spot.colour().b()) < GREY;
+    return Math.hypot(spot.colour().a(), spot.colour().b()) < GREY;
+  }
+
+  /** Whether a grey spot, however deep, lies where the light falls off as at a shadow's edge. */
+  private boolean isAtShadow(SpotRegion spot) {
+    if (!isGrey(spot)) {
+      return false;
+    }
+    int left = (int) Math.max(0, spot.box().left());
+    int top = (int) Math.max(0, spot.box().top());
+    for (int y = top; y < Math.min(lightSteepness.height(), spot.box().bottom()); y++) {
+      for (int x = left; x < Math.min(lightSteepness.width(), spot.box().right()); x++) {
+        if (lightSteepness.at(x, y) > SHADOW_EDGE) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static String named(String name, String format, double value) {

@@ -133,7 +133,7 @@ final class StripStages {
     List<Doubt> doubts = new ArrayList<>(said.doubts());
     doubts.addAll(BaselineDoubts.of(baseline, zone));
     doubts.addAll(
-        new SpotDoubts(baseline, front, CELLS_PER_MM)
+        new SpotDoubts(baseline, front, map.steepness(), CELLS_PER_MM)
             .of(found, LeftoverDye.find(dye, baseline, front, zone, explained, CELLS_PER_MM)));
     return reading(
         new ReadingAssembly.Straight(frame, strip, baseline, front), found, places, doubts);

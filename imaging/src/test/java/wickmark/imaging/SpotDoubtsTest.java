@@ -10,6 +10,7 @@ import wickmark.core.chromatogram.SpotFlag;
 import wickmark.core.colour.LabColour;
 import wickmark.imaging.finding.Doubt;
 import wickmark.imaging.line.FittedLine;
+import wickmark.imaging.raster.Raster;
 import wickmark.imaging.spot.SpotRegion;
 
 class SpotDoubtsTest {
@@ -17,6 +18,11 @@ class SpotDoubtsTest {
   private static final double WIDTH = 400;
 
   private static SpotRegion spot(double topMm, double bottomMm, SpotFlag... flags) {
+    return spot(topMm, bottomMm, new LabColour(70, 40, 30), flags);
+  }
+
+  private static SpotRegion spot(
+      double topMm, double bottomMm, LabColour colour, SpotFlag... flags) {
     double top = topMm * CELLS_PER_MM;
     double bottom = bottomMm * CELLS_PER_MM;
     double middle = (top + bottom) / 2;
@@ -26,19 +32,21 @@ class SpotDoubtsTest {
         new SpotRegion.Box(150, 250, top, bottom),
         100 * (bottom - top),
         0.5,
-        new LabColour(70, 40, 30),
+        colour,
         Set.of(flags),
         0.99,
         List.of());
   }
 
-  private static List<String> codes(SpotRegion... spots) {
+  private final Raster steepness = new Raster((int) WIDTH, 1000);
+
+  private List<String> codes(SpotRegion... spots) {
     FittedLine baseline =
         FittedLine.byHand(new double[] {0, 880}, new double[] {WIDTH, 880}, 1, WIDTH);
     FittedLine front = FittedLine.byHand(new double[] {0, 80}, new double[] {WIDTH, 80}, 1, WIDTH);
     ReadingAssembly.Lanes lanes =
         new ReadingAssembly.Lanes(List.of(), List.of("X"), List.of(List.of(spots)), List.of());
-    return new SpotDoubts(baseline, front, CELLS_PER_MM)
+    return new SpotDoubts(baseline, front, steepness, CELLS_PER_MM)
         .of(lanes, Optional.empty()).stream().map(Doubt::code).toList();
   }
 
@@ -56,6 +64,18 @@ class SpotDoubtsTest {
   void notIfAPersonPutItThere() {
     assertThat(codes(spot(30, 50), spot(44, 51, SpotFlag.BY_HAND)))
         .doesNotContain("spots-run-together");
+  }
+
+  @Test
+  void aGreyOneAtTheEdgeOfAShadowIsDoubted() {
+    LabColour grey = new LabColour(70, 1, -2);
+    assertThat(codes(spot(30, 38, grey))).isEmpty();
+    for (int x = 0; x < WIDTH; x++) {
+      steepness.set(x, 280, 0.3f);
+    }
+    assertThat(codes(spot(30, 38, grey))).containsExactly("spots-unsure");
+    assertThat(codes(spot(30, 38))).isEmpty();
+    assertThat(codes(spot(50, 58, grey))).isEmpty();
   }
 
   @Test
