@@ -62,7 +62,7 @@ record TruthFile(
         root.path("expected").asText(),
         lanes,
         root.path("mm_per_px").path("centre").asDouble(Double.NaN),
-        places(strip.path("corners_px")),
+        places(root.path("corners_px")),
         places(strip.path("baseline").path("ends_px")),
         places(strip.path("front").path("points_px")));
   }
