@@ -1,6 +1,7 @@
 package wickmark.cli.report;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -23,9 +24,11 @@ public final class PictureFiles {
   public static byte[] png(Photo picture) {
     BufferedImage image =
         new BufferedImage(picture.widthPx(), picture.heightPx(), BufferedImage.TYPE_INT_RGB);
+    int[] pixels = pixels(image);
+    int at = 0;
     for (int y = 0; y < picture.heightPx(); y++) {
       for (int x = 0; x < picture.widthPx(); x++) {
-        image.setRGB(x, y, picture.red(x, y) << 16 | picture.green(x, y) << 8 | picture.blue(x, y));
+        pixels[at++] = picture.rgb(x, y);
       }
     }
     return written(image, "png");
@@ -38,29 +41,26 @@ public final class PictureFiles {
     int width = Math.max(1, photo.widthPx() / factor);
     int height = Math.max(1, photo.heightPx() / factor);
     BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    int[] pixels = pixels(small);
+    int fx = Math.min(factor, photo.widthPx());
+    int fy = Math.min(factor, photo.heightPx());
     for (int y = 0; y < height; y++) {
+      int[][] sum = new int[3][width];
+      for (int row = y * factor; row < y * factor + fy; row++) {
+        photo.addRow(0, row, fx, sum[0], sum[1], sum[2]);
+      }
       for (int x = 0; x < width; x++) {
-        small.setRGB(x, y, mean(photo, x * factor, y * factor, factor));
+        int count = fx * fy;
+        pixels[y * width + x] =
+            (sum[0][x] / count) << 16 | (sum[1][x] / count) << 8 | (sum[2][x] / count);
       }
     }
     return written(small, "jpeg");
   }
 
-  private static int mean(Photo photo, int left, int top, int factor) {
-    int right = Math.min(left + factor, photo.widthPx());
-    int bottom = Math.min(top + factor, photo.heightPx());
-    int red = 0;
-    int green = 0;
-    int blue = 0;
-    for (int y = top; y < bottom; y++) {
-      for (int x = left; x < right; x++) {
-        red += photo.red(x, y);
-        green += photo.green(x, y);
-        blue += photo.blue(x, y);
-      }
-    }
-    int count = (right - left) * (bottom - top);
-    return (red / count) << 16 | (green / count) << 8 | (blue / count);
+  /** The picture's own pixels, to be set without a colour model's help. */
+  private static int[] pixels(BufferedImage image) {
+    return ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
   }
 
   private static byte[] written(BufferedImage image, String format) {

@@ -1,7 +1,6 @@
 package wickmark.cli.text;
 
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.IntFunction;
 
 /**
  * Whether a text shows as it is: nothing in it breaks a line or turns the direction of writing
@@ -15,32 +14,54 @@ public final class VisibleText {
           + " writing; leave it out";
 
   private static final String DIRECTION_MARKS =
-      "\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069";
-  private static final Pattern HIDDEN =
-      Pattern.compile("[\\p{Cc}\\p{Cs}\\u2028\\u2029" + DIRECTION_MARKS + "]");
-  private static final Pattern HIDDEN_BUT_LINES =
-      Pattern.compile("[" + HIDDEN.pattern() + "&&[^\\t\\n\\r]]");
+      "\u061C\u200E\u200F\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069";
 
   private VisibleText() {}
 
   /** Returns whether the text shows as it is. */
   public static boolean is(String text) {
-    return !HIDDEN.matcher(text).find();
+    return text.codePoints().noneMatch(VisibleText::isHidden);
   }
 
   /**
    * Returns the text of a page or a cell with a ? for whatever does not show; its lines stay lines.
    */
   public static String ofPage(String page) {
-    return HIDDEN_BUT_LINES.matcher(page).replaceAll("?");
+    return with(page, hidden -> "?");
   }
 
   /** Returns JSON that means the same, with escapes for whatever does not show; its lines stay. */
   public static String ofJson(String json) {
-    return HIDDEN_BUT_LINES
-        .matcher(json)
-        .replaceAll(
-            hidden ->
-                Matcher.quoteReplacement("\\u%04x".formatted((int) hidden.group().charAt(0))));
+    return with(json, "\\u%04x"::formatted);
+  }
+
+  private static String with(String text, IntFunction<String> instead) {
+    StringBuilder out = new StringBuilder(text.length());
+    int kept = 0;
+    int at = 0;
+    while (at < text.length()) {
+      int c = text.codePointAt(at);
+      if (isHidden(c) && "\t\n\r".indexOf(c) < 0) {
+        out.append(text, kept, at).append(instead.apply(c));
+        kept = at + 1;
+      }
+      at += Character.charCount(c);
+    }
+    return out.append(text, kept, text.length()).toString();
+  }
+
+  private static boolean isHidden(int c) {
+    // Nearly all that is looked at are pictures in the page, as such letters.
+    if (c >= ' ' && c <= '~') {
+      return false;
+    }
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> DIRECTION_MARKS.indexOf(c) >= 0;
+    };
   }
 }

@@ -102,7 +102,7 @@ final class SquareFinder {
     for (int y = 0; y < h; y++) {
       int[][] sum = new int[3][w];
       for (int j = y * factor; j < (y + 1) * factor; j++) {
-        photo.addRow(j, factor, sum[0], sum[1], sum[2]);
+        photo.addRow(0, j, factor, sum[0], sum[1], sum[2]);
       }
       for (int x = 0; x < w; x++) {
         small.data[y * w + x] = (byte) (sum[1][x] / count);

@@ -81,15 +81,16 @@ public final class Photo {
   /**
    * Adds a row's pixels to sums over so many neighbours each.
    *
+   * @param x the column of the first pixel
    * @param y the row
-   * @param factor how many pixels go into a sum, from the left
-   * @param red sums of red, at most width / factor of them
+   * @param factor how many pixels go into a sum
+   * @param red sums of red, at most (width − x) / factor of them
    * @param green as many sums of green
    * @param blue as many sums of blue
    */
-  public void addRow(int y, int factor, int[] red, int[] green, int[] blue) {
-    int i = 3 * y * widthPx;
-    for (int x = 0; x < red.length; x++) {
+  public void addRow(int x, int y, int factor, int[] red, int[] green, int[] blue) {
+    int i = 3 * (y * widthPx + x);
+    for (int k = 0; k < red.length; k++) {
       int r = 0;
       int g = 0;
       int b = 0;
@@ -98,9 +99,9 @@ public final class Photo {
         g += rgb[i + 1] & 0xff;
         b += rgb[i + 2] & 0xff;
       }
-      red[x] += r;
-      green[x] += g;
-      blue[x] += b;
+      red[k] += r;
+      green[k] += g;
+      blue[k] += b;
     }
   }
 

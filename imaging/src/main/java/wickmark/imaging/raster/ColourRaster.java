@@ -38,25 +38,74 @@ public record ColourRaster(Raster red, Raster green, Raster blue) {
    * @return sRGB values from 0 to 1
    */
   public static ColourRaster shrink(Photo photo, int factor) {
-    int w = Math.max(1, photo.widthPx() / factor);
-    int h = Math.max(1, photo.heightPx() / factor);
-    float[][] out = new float[3][w * h];
+    return shrink(
+        photo, factor, 0, 0, shrunk(photo.widthPx(), factor), shrunk(photo.heightPx(), factor));
+  }
+
+  /** How many cells so many pixels make when they are shrunken. */
+  public static int shrunk(int pixels, int factor) {
+    return Math.max(1, pixels / factor);
+  }
+
+  /**
+   * The same for a part of the shrunken photo.
+   *
+   * @param left its first column, cells
+   * @param top its first row, cells
+   */
+  public static ColourRaster shrink(
+      Photo photo, int factor, int left, int top, int width, int height) {
+    float[][] out = new float[3][width * height];
     int fx = Math.min(factor, photo.widthPx());
     int fy = Math.min(factor, photo.heightPx());
     float scale = 1f / (255f * fx * fy);
-    for (int y = 0; y < h; y++) {
-      int[][] sum = new int[3][w];
-      for (int j = y * factor; j < y * factor + fy; j++) {
-        photo.addRow(j, fx, sum[0], sum[1], sum[2]);
+    for (int y = 0; y < height; y++) {
+      int[][] sum = new int[3][width];
+      for (int j = (top + y) * factor; j < (top + y) * factor + fy; j++) {
+        photo.addRow(left * factor, j, fx, sum[0], sum[1], sum[2]);
       }
       for (int c = 0; c < 3; c++) {
-        for (int x = 0; x < w; x++) {
-          out[c][y * w + x] = sum[c][x] * scale;
+        for (int x = 0; x < width; x++) {
+          out[c][y * width + x] = sum[c][x] * scale;
         }
       }
     }
     return new ColourRaster(
-        new Raster(w, h, out[0]), new Raster(w, h, out[1]), new Raster(w, h, out[2]));
+        new Raster(width, height, out[0]),
+        new Raster(width, height, out[1]),
+        new Raster(width, height, out[2]));
+  }
+
+  /** Fills in the bilinear values of red, green and blue at a place, as {@link Raster#sample}. */
+  public void sample(double x, double y, double[] colour) {
+    int w = width();
+    int h = height();
+    double cx = Math.min(Math.max(x - 0.5, 0), w - 1);
+    double cy = Math.min(Math.max(y - 0.5, 0), h - 1);
+    int x0 = Math.min((int) cx, Math.max(0, w - 2));
+    int y0 = Math.min((int) cy, Math.max(0, h - 2));
+    double fx = cx - x0;
+    double fy = cy - y0;
+    int at = y0 * w + x0;
+    int right = Math.min(1, w - 1);
+    int below = h > 1 ? w : 0;
+    colour[0] = between(red.cells(), at, right, below, fx, fy);
+    colour[1] = between(green.cells(), at, right, below, fx, fy);
+    colour[2] = between(blue.cells(), at, right, below, fx, fy);
+  }
+
+  private static double between(float[] cells, int at, int right, int below, double fx, double fy) {
+    double upper = cells[at] * (1 - fx) + cells[at + right] * fx;
+    double lower = cells[at + below] * (1 - fx) + cells[at + below + right] * fx;
+    return upper * (1 - fy) + lower * fy;
+  }
+
+  /** A part of it: so many columns and rows from a left column and a top row on. */
+  public ColourRaster part(int left, int top, int width, int height) {
+    return new ColourRaster(
+        red.part(left, top, width, height),
+        green.part(left, top, width, height),
+        blue.part(left, top, width, height));
   }
 
   /** The same, each channel blurred. */

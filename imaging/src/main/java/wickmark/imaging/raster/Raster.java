@@ -77,6 +77,15 @@ public final class Raster {
     return out;
   }
 
+  /** A part of it: so many columns and rows from a left column and a top row on. */
+  public Raster part(int left, int top, int columns, int rows) {
+    Raster out = new Raster(columns, rows);
+    for (int y = 0; y < rows; y++) {
+      System.arraycopy(cells, (top + y) * width + left, out.cells, y * columns, columns);
+    }
+    return out;
+  }
+
   public Raster copy() {
     return new Raster(width, height, cells.clone());
   }

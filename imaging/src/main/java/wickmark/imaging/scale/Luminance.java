@@ -31,7 +31,7 @@ final class Luminance {
     for (int y = 0; y < height; y++) {
       int[][] sum = new int[3][width];
       for (int j = y * factor; j < (y + 1) * factor; j++) {
-        photo.addRow(j, factor, sum[0], sum[1], sum[2]);
+        photo.addRow(0, j, factor, sum[0], sum[1], sum[2]);
       }
       for (int x = 0; x < width; x++) {
         int grey = sum[0][x] + 2 * sum[1][x] + sum[2][x];

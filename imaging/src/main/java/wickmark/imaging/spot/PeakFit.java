@@ -30,6 +30,8 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
   /** Usual standard deviation of a spot's flank, mm, and its spread (natural logarithm). */
   private static final double USUAL_FLANK = 2.3;
 
+  private static final double LOG_USUAL_FLANK = StrictMath.log(USUAL_FLANK);
+
   private static final double FLANK_SPREAD = 0.6;
   private static final double ASYMMETRY_SPREAD = 0.35;
 
@@ -196,7 +198,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       double ahead = p[PARAMETERS * j + 1];
       double behind = p[PARAMETERS * j + 2];
       r[3 * n + PARAMETERS * j + 1] =
-          PRIOR * ((ahead + behind) / 2 - StrictMath.log(USUAL_FLANK)) / FLANK_SPREAD;
+          PRIOR * ((ahead + behind) / 2 - LOG_USUAL_FLANK) / FLANK_SPREAD;
       r[3 * n + PARAMETERS * j + 2] = PRIOR * (ahead - behind) / ASYMMETRY_SPREAD;
     }
     return r;

@@ -15,6 +15,9 @@ final class EdgeLine {
   final double ny;
   final double offset;
 
+  /** Direction of the normal, radians, −π to π. */
+  final double normal;
+
   /** Place along the line of the first entry of the running sums. */
   private final double start;
 
@@ -28,6 +31,7 @@ final class EdgeLine {
     this.nx = nx;
     this.ny = ny;
     this.offset = offset;
+    this.normal = StrictMath.atan2(ny, nx);
     this.start = start;
     this.running = running;
     this.border = border;
@@ -81,9 +85,12 @@ final class EdgeLine {
     return Math.min(1, best / SEEN);
   }
 
-  /** Angle between two undirected normals, 0 to π/2. */
+  /** Angle between two undirected normals, 0 to π/2; they are within ±2π. */
   static double angleBetween(double a, double b) {
-    double d = Math.abs(a - b) % Math.PI;
+    double d = Math.abs(a - b);
+    while (d > Math.PI) {
+      d -= Math.PI;
+    }
     return Math.min(d, Math.PI - d);
   }
 

@@ -73,9 +73,9 @@ final class PaperLikelihood {
   }
 
   private double[] colour(double x, double y) {
-    return new double[] {
-      picture.red().sample(x, y), picture.green().sample(x, y), picture.blue().sample(x, y)
-    };
+    double[] colour = new double[3];
+    picture.sample(x, y, colour);
+    return colour;
   }
 
   private static double consistency(double[][] step, boolean[] seen) {

@@ -87,7 +87,7 @@ final class QuadSearch {
   }
 
   private static double angle(EdgeLine a, EdgeLine b) {
-    return EdgeLine.angleBetween(StrictMath.atan2(a.ny, a.nx), StrictMath.atan2(b.ny, b.nx));
+    return EdgeLine.angleBetween(a.normal, b.normal);
   }
 
   private void consider(EdgeLine one, EdgeLine two, EdgeLine three, EdgeLine four) {

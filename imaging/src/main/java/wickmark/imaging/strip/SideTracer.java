@@ -1,7 +1,6 @@
 package wickmark.imaging.strip;
 
 import java.util.Arrays;
-import wickmark.imaging.raster.ColourRaster;
 
 /**
  * Follows one side of the sheet: profiles square to the straight line between two corners, the step
@@ -12,19 +11,22 @@ final class SideTracer {
   /** How much of the side is looked at, leaving the corners out. */
   private static final double FROM = 0.02;
 
-  private final ColourRaster picture;
+  private final SmoothPicture picture;
   private final double reach;
   private final int samples;
 
   /** Distance between the offsets tried, cells. */
   private static final double STEP = 0.5;
 
+  /** Steps from an offset to the nearer place that is compared on either side. */
+  private static final int GAP = 2;
+
   /**
    * Takes a lightly smoothed picture.
    *
    * @param reach how far off the straight line the edge is looked for, cells
    */
-  SideTracer(ColourRaster picture, double reach, int samples) {
+  SideTracer(SmoothPicture picture, double reach, int samples) {
     this.picture = picture;
     this.reach = reach;
     this.samples = samples;
@@ -54,10 +56,7 @@ final class SideTracer {
     for (int k = 0; k < samples; k++) {
       along[k] = length * (FROM + (1 - 2 * FROM) * (k + 0.5) / samples);
       double base = guess == null ? 0 : guess[k];
-      for (int m = -half; m <= half; m++) {
-        double off = base + m * STEP;
-        step[k][m + half] = step(x0 + dx * along[k], y0 + dy * along[k], -dy, dx, off);
-      }
+      steps(x0 + dx * along[k], y0 + dy * along[k], -dy, dx, base, step[k]);
     }
     double[] direction = commonDirection(step, half);
     for (int k = 0; k < samples; k++) {
@@ -70,19 +69,24 @@ final class SideTracer {
     return follow(along, response, half, guess);
   }
 
-  private double[] step(double x, double y, double nx, double ny, double offset) {
-    double[] d = new double[3];
-    double gap = 1.0;
-    for (int c = 0; c < 3; c++) {
-      double in =
-          picture.channel(c).sample(x + nx * (offset + gap), y + ny * (offset + gap))
-              + picture.channel(c).sample(x + nx * (offset + 2 * gap), y + ny * (offset + 2 * gap));
-      double out =
-          picture.channel(c).sample(x + nx * (offset - gap), y + ny * (offset - gap))
-              + picture.channel(c).sample(x + nx * (offset - 2 * gap), y + ny * (offset - 2 * gap));
-      d[c] = (in - out) / 2;
+  /** Fills in the colour steps from outside to inside at the offsets around one. */
+  private void steps(double x, double y, double nx, double ny, double base, double[][] step) {
+    int reachSteps = step.length / 2 + 2 * GAP;
+    double[][] profile = new double[2 * reachSteps + 1][3];
+    for (int i = 0; i < profile.length; i++) {
+      double offset = base + (i - reachSteps) * STEP;
+      picture.sample(x + nx * offset, y + ny * offset, profile[i]);
     }
-    return d;
+    for (int m = 0; m < step.length; m++) {
+      int at = m + 2 * GAP;
+      double[] d = new double[3];
+      for (int c = 0; c < 3; c++) {
+        double in = profile[at + GAP][c] + profile[at + 2 * GAP][c];
+        double out = profile[at - GAP][c] + profile[at - 2 * GAP][c];
+        d[c] = (in - out) / 2;
+      }
+      step[m] = d;
+    }
   }
 
   /**

@@ -21,6 +21,9 @@ public final class StripFinder {
   /** Long side of the picture on which sides are followed, cells. */
   private static final int TRACE_SIZE = 2600;
 
+  /** Smoothing of the picture on which sides are followed, cells. */
+  private static final double TRACE_SIGMA = 0.8;
+
   private static final int MOST_LINES = 60;
   private static final int MOST_QUADS = 400;
 
@@ -56,8 +59,8 @@ public final class StripFinder {
     List<Ranked> ranked = rank(small, edges, paper);
     ranked.addAll(0, besideRulers(ranked, best, small, edges, paper, rulers, factor));
     int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
-    ColourRaster smooth = ColourRaster.shrink(photo, fine).blurred(0.8);
-    ColourRaster coarse = small.blurred(0.8);
+    SmoothPicture smooth = new SmoothPicture(photo, fine, TRACE_SIGMA);
+    SmoothPicture coarse = new SmoothPicture(photo, factor, TRACE_SIGMA);
     List<StripOutline> outlines = new ArrayList<>();
     for (Ranked r : spread(ranked, best, most)) {
       StripOutline outline = refine(r, coarse, factor, smooth, fine);
@@ -211,7 +214,7 @@ public final class StripFinder {
   }
 
   private static StripOutline refine(
-      Ranked ranked, ColourRaster coarse, int coarseFactor, ColourRaster fine, int fineFactor) {
+      Ranked ranked, SmoothPicture coarse, int coarseFactor, SmoothPicture fine, int fineFactor) {
     Quad quad = ranked.quad();
     SideCurve[] curves = new SideCurve[4];
     double shortest =
