@@ -44,11 +44,11 @@ record CrossLine(LineKind kind, double[] x, double[] y, double[] contrast, doubl
     if (n == 1 || column <= x[0]) {
       return y[0];
     }
-    for (int i = 1; i < n; i++) {
-      if (column <= x[i]) {
-        double f = (column - x[i - 1]) / (x[i] - x[i - 1]);
-        return y[i - 1] + f * (y[i] - y[i - 1]);
-      }
+    int found = Arrays.binarySearch(x, column);
+    int i = found >= 0 ? found : -found - 1;
+    if (i < n) {
+      double f = (column - x[i - 1]) / (x[i] - x[i - 1]);
+      return y[i - 1] + f * (y[i] - y[i - 1]);
     }
     return y[n - 1];
   }

@@ -42,12 +42,13 @@ final class CrossLineFinder {
     CrossLineFinder finder = new CrossLineFinder(map);
     List<CrossLine> lines = new ArrayList<>();
     double mm = map.cellsPerMm();
+    Raster chroma = map.chroma();
     Raster pencil = ridge(map.neutral(), 0.15 * mm, 1.0 * mm, 0.25);
     lines.addAll(finder.trace(LineKind.PENCIL, pencil, map.paper(), 0.12));
     lines.addAll(EndTicks.find(map, pencil, finder.middle));
     Raster tide = crest(TideFilter.apply(map, 0.3 * mm), 1.7 * mm, 0.12);
-    lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(map), 0.05));
-    Raster ink = ridge(map.chroma(), 0.2 * mm, 1.2 * mm, 0.25);
+    lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(chroma, mm), 0.05));
+    Raster ink = ridge(chroma, 0.2 * mm, 1.2 * mm, 0.25);
     finder.trace(LineKind.INK, ink, map.paper(), 0.12).stream()
         .filter(CrossLineFinder::isInk)
         .forEach(lines::add);
@@ -77,11 +78,11 @@ final class CrossLineFinder {
   }
 
   /** 1 where there is no strong colour: the rim of a spot is not a tide mark. */
-  private static Raster undyed(DensityMap map) {
-    Raster chroma = Smoothing.gaussian(map.chroma(), 0.4 * map.cellsPerMm());
-    Raster out = new Raster(map.width(), map.height());
+  private static Raster undyed(Raster chroma, double cellsPerMm) {
+    Raster smooth = Smoothing.gaussian(chroma, 0.4 * cellsPerMm);
+    Raster out = new Raster(chroma.width(), chroma.height());
     for (int i = 0; i < out.cells().length; i++) {
-      out.cells()[i] = chroma.cells()[i] < 0.08f ? 1 : 0;
+      out.cells()[i] = smooth.cells()[i] < 0.08f ? 1 : 0;
     }
     return out;
   }
@@ -118,15 +119,22 @@ final class CrossLineFinder {
 
   private double[][] binMeans(Raster ridge, Raster use) {
     int h = map.height();
+    int w = map.width();
     double[][] mean = new double[bins][h];
     double[][] count = new double[bins][h];
+    float[] paper = map.paper().cells();
     for (int y = 0; y < h; y++) {
-      for (int x = 0; x < map.width(); x++) {
-        if (map.paper().at(x, y) > 0 && use.at(x, y) > 0) {
-          int b = Math.min(bins - 1, x * bins / map.width());
-          mean[b][y] += ridge.at(x, y);
-          count[b][y]++;
+      for (int b = 0; b < bins; b++) {
+        double sum = 0;
+        int n = 0;
+        for (int i = y * w + firstOf(b); i < y * w + firstOf(b + 1); i++) {
+          if (paper[i] > 0 && use.cells()[i] > 0) {
+            sum += ridge.cells()[i];
+            n++;
+          }
         }
+        mean[b][y] = sum;
+        count[b][y] = n;
       }
     }
     for (int b = 0; b < bins; b++) {
@@ -136,6 +144,11 @@ final class CrossLineFinder {
       }
     }
     return mean;
+  }
+
+  /** The first column of a bin. */
+  private int firstOf(int bin) {
+    return (bin * map.width() + bins - 1) / bins;
   }
 
   private static double noise(double[][] mean) {

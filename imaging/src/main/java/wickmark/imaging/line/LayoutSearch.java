@@ -36,12 +36,7 @@ public final class LayoutSearch {
   private final List<Hypothesis> all = new ArrayList<>();
 
   private record Hypothesis(
-      int turns,
-      @Nullable CrossLine baseline,
-      @Nullable CrossLine front,
-      double score,
-      double evidence,
-      double dyeMm2) {}
+      int turns, CrossLine baseline, @Nullable CrossLine front, double score, double evidence) {}
 
   private final SaidLayout said;
 
@@ -58,40 +53,59 @@ public final class LayoutSearch {
    */
   public static Layout find(DensityMap upright, DensityMap turned, SaidLayout said) {
     LayoutSearch search = new LayoutSearch(said);
-    search.consider(upright, 0);
-    search.consider(turned, 1);
+    StripContent content = StripContent.of(upright);
+    StripContent turnedContent = content.turned(turned);
+    search.consider(upright, content, 0);
+    search.consider(turned, turnedContent, 1);
     search.all.sort((a, b) -> Double.compare(b.score, a.score));
-    return search.layout(upright, turned);
+    return search.layout(upright, content, turned, turnedContent);
   }
 
-  private void consider(DensityMap map, int turns) {
+  /**
+   * What may be the front, with what tells of it whichever line is the baseline.
+   *
+   * @param line null: no front
+   * @param dyeBeyond share of the dye above it
+   * @param names evidence that it is the line above the names, and the strip lies upside down
+   */
+  private record Front(@Nullable CrossLine line, double evidence, double dyeBeyond, double names) {}
+
+  private void consider(DensityMap map, StripContent content, int turns) {
     List<CrossLine> lines = CrossLineFinder.find(map);
-    StripContent content = StripContent.of(map);
-    for (CrossLine baseline : baselines(lines, map, turns)) {
-      for (int down = -1; down <= 1; down += 2) {
-        int quarterTurns = down > 0 ? turns : turns + 2;
-        List<@Nullable CrossLine> fronts = fronts(lines, map, turns);
-        double farNames = 0;
-        for (CrossLine front : fronts) {
-          if (front != null
-              && possible(map, baseline, front, down)
-              && frontEvidence(front) > CLEAR_FRONT
-              && content.dyeShareBeyond(front, down) < 0.1) {
-            farNames = Math.max(farNames, content.namesUnderLanes(front, -down));
-          }
-        }
-        for (CrossLine front : fronts) {
-          if (said.turns().contains(quarterTurns) && possible(map, baseline, front, down)) {
-            // Names at the other end speak against this end, whichever line there is the front.
-            double score = score(map, content, baseline, front, down) - NAMES * farNames;
-            double dye = content.dyeMm2(baseline, front, down);
-            all.add(
-                new Hypothesis(
-                    quarterTurns, baseline, front, score, score + NAMES * farNames, dye));
-          }
+    List<CrossLine> baselines = baselines(lines, map, turns);
+    for (int down : new int[] {-1, 1}) {
+      int quarterTurns = down > 0 ? turns : turns + 2;
+      if (!said.turns().contains(quarterTurns)) {
+        continue;
+      }
+      List<Front> fronts = new ArrayList<>();
+      for (CrossLine line : fronts(lines, map, turns)) {
+        fronts.add(front(line, content, down));
+      }
+      for (CrossLine baseline : baselines) {
+        List<Front> possible =
+            fronts.stream().filter(front -> possible(map, baseline, front.line, down)).toList();
+        double alone = score(map, content, baseline, down);
+        double farNames = possible.stream().mapToDouble(Front::names).max().orElse(0);
+        for (Front front : possible) {
+          double evidence = alone + score(map, baseline, front, down);
+          // Names at the other end speak against this end, whichever line there is the front.
+          all.add(
+              new Hypothesis(
+                  quarterTurns, baseline, front.line, evidence - NAMES * farNames, evidence));
         }
       }
     }
+  }
+
+  private static Front front(@Nullable CrossLine line, StripContent content, int down) {
+    if (line == null) {
+      return new Front(null, -NO_FRONT, 0, 0);
+    }
+    double evidence = frontEvidence(line);
+    double beyond = content.dyeShareBeyond(line, down);
+    boolean clear = evidence > CLEAR_FRONT && beyond < 0.1;
+    return new Front(line, evidence, beyond, clear ? content.namesUnderLanes(line, -down) : 0);
   }
 
   private List<CrossLine> baselines(List<CrossLine> lines, DensityMap map, int turns) {
@@ -137,37 +151,37 @@ public final class LayoutSearch {
   }
 
   /**
-   * The evidence.
+   * The evidence for a baseline by itself.
    *
    * @param down 1 if the strip's bottom is at the map's last row, −1 if at its first
    */
-  private static double score(
-      DensityMap map,
-      StripContent content,
-      CrossLine baseline,
-      @Nullable CrossLine front,
-      int down) {
-    double height = map.height();
-    double below = down > 0 ? height - baseline.level() : baseline.level();
+  private static double score(DensityMap map, StripContent content, CrossLine baseline, int down) {
     double score = 3 * baseline.certainty() - 40 * content.darkShare();
     score -= baseline.kind() == LineKind.INK ? INK_BASELINE : 0;
     // Common practice: the baseline lies 1 to 3 cm above the lower edge of a strip of 10 to 15 cm.
-    double margin = StrictMath.log(Math.max(0.01, below / height) / 0.16) / 0.8;
+    double margin = StrictMath.log(Math.max(0.01, below(map, baseline, down)) / 0.16) / 0.8;
     score -= 0.5 * margin * margin;
     score += 0.7 * content.writingBalance(baseline, down);
     score += NAMES * content.namesUnderLanes(baseline, down);
     score += 1.0 * content.marksOn(baseline, down);
-    if (front == null) {
-      return score - NO_FRONT - 6 * content.dyeShareBeyond(baseline, -down);
+    return score - 6 * content.dyeShareBeyond(baseline, -down);
+  }
+
+  /** What a front adds to it. */
+  private static double score(DensityMap map, CrossLine baseline, Front front, int down) {
+    if (front.line == null) {
+      return front.evidence;
     }
-    double run = Math.abs(front.level() - baseline.level()) / height;
-    score += frontEvidence(front);
-    double above = Math.max(0.005, 1 - run - below / height);
+    double run = Math.abs(front.line.level() - baseline.level()) / map.height();
+    double above = Math.max(0.005, 1 - run - below(map, baseline, down));
     double top = StrictMath.log(above / 0.10) / 1.2;
-    score -= 0.3 * top * top;
-    score -= 6 * content.dyeShareBeyond(baseline, -down);
-    score -= 6 * content.dyeShareBeyond(front, down);
-    return score;
+    return front.evidence - 0.3 * top * top - 6 * front.dyeBeyond;
+  }
+
+  /** The part of the strip that lies below a line. */
+  private static double below(DensityMap map, CrossLine line, int down) {
+    double share = line.level() / map.height();
+    return down > 0 ? 1 - share : share;
   }
 
   /**
@@ -192,7 +206,8 @@ public final class LayoutSearch {
     return 2.4 * significance / (significance + 18) * Math.min(1, front.coverage() + 0.35) * pale;
   }
 
-  private Layout layout(DensityMap upright, DensityMap turned) {
+  private Layout layout(
+      DensityMap upright, StripContent content, DensityMap turned, StripContent turnedContent) {
     if (all.isEmpty()) {
       return new Layout(0, null, null, -3, 0, 0, 0);
     }
@@ -208,7 +223,8 @@ public final class LayoutSearch {
         otherFront = Math.max(otherFront, h.score);
       }
     }
-    DensityMap map = best.turns % 2 == 0 ? upright : turned;
+    boolean isUpright = best.turns % 2 == 0;
+    DensityMap map = isUpright ? upright : turned;
     return new Layout(
         best.turns,
         path(best.baseline, map, best.turns >= 2),
@@ -216,7 +232,8 @@ public final class LayoutSearch {
         best.evidence,
         best.score - other,
         best.score - otherFront,
-        best.dyeMm2);
+        (isUpright ? content : turnedContent)
+            .dyeMm2(best.baseline, best.front, best.turns >= 2 ? -1 : 1));
   }
 
   /** The same mark is often found twice, as pencil and as a coloured line. */

@@ -34,14 +34,16 @@ final class StripContent {
   private final DensityMap map;
   private final Raster dye;
   private final Raster ink;
-  private final Raster neutral;
+  private final ColumnSums dyeSums;
   private final double totalDye;
+  private final double darkShare;
 
-  private StripContent(DensityMap map, Raster dye, Raster ink, Raster neutral) {
+  private StripContent(DensityMap map, Raster dye, Raster ink, double darkShare) {
     this.map = map;
     this.dye = dye;
     this.ink = ink;
-    this.neutral = neutral;
+    this.dyeSums = new ColumnSums(dye);
+    this.darkShare = darkShare;
     double sum = 0;
     for (float d : dye.cells()) {
       sum += d;
@@ -49,12 +51,22 @@ final class StripContent {
     this.totalDye = sum;
   }
 
+  /**
+   * The same content of the map turned a quarter clockwise.
+   *
+   * @param turned that map
+   */
+  StripContent turned(DensityMap turned) {
+    return new StripContent(turned, dye.turned(), ink.turned(), darkShare);
+  }
+
   static StripContent of(DensityMap map) {
     double mm = map.cellsPerMm();
+    Raster grey = map.neutral();
     Raster chroma = Smoothing.gaussian(map.chroma(), 0.6 * mm);
     double level = median(chroma, map.paper());
-    Raster neutral = Smoothing.gaussian(map.neutral(), 0.12 * mm);
-    Raster around = Smoothing.gaussian(map.neutral(), 1.3 * mm);
+    Raster neutral = Smoothing.gaussian(grey, 0.12 * mm);
+    Raster around = Smoothing.gaussian(grey, 1.3 * mm);
     double strokes = strokeLevel(neutral, around, map.paper());
     Raster dye = new Raster(map.width(), map.height());
     Raster ink = new Raster(map.width(), map.height());
@@ -68,7 +80,7 @@ final class StripContent {
       double enough = strokes + LIGHT_SLIP_MM * map.steepness().cells()[i];
       ink.cells()[i] = stroke > enough && neutral.cells()[i] > 0.7f * c ? 1 : 0;
     }
-    return new StripContent(map, dye, ink, neutral);
+    return new StripContent(map, dye, ink, darkShare(neutral, map.paper()));
   }
 
   /** Density over the surroundings that paper texture alone hardly reaches. */
@@ -110,9 +122,7 @@ final class StripContent {
       double at = line.at(x + 0.5);
       int from = towards > 0 ? 0 : (int) Math.max(0, Math.ceil(at + margin));
       int to = towards > 0 ? (int) Math.min(map.height(), at - margin) : map.height();
-      for (int y = from; y < to; y++) {
-        sum += dye.at(x, y);
-      }
+      sum += dyeSums.between(x, from, to);
     }
     return sum / totalDye;
   }
@@ -144,10 +154,14 @@ final class StripContent {
    * beside it.
    */
   double darkShare() {
+    return darkShare;
+  }
+
+  private static double darkShare(Raster neutral, Raster paper) {
     double dark = 0;
     double all = 0;
     for (int i = 0; i < neutral.cells().length; i++) {
-      if (map.paper().cells()[i] > 0) {
+      if (paper.cells()[i] > 0) {
         all++;
         dark += neutral.cells()[i] > DARK ? 1 : 0;
       }
@@ -205,11 +219,10 @@ final class StripContent {
     for (int x = 0; x < map.width(); x++) {
       double at = line.at(x + 0.5) - outwards * margin;
       int b = Math.min(bins - 1, x * bins / map.width());
-      for (int y = 0; y < map.height(); y++) {
-        if ((at - y) * outwards > 0) {
-          amount[b] += dye.at(x, y);
-        }
-      }
+      // The rows on the inner side of the line, which itself belongs to neither.
+      int from = outwards > 0 ? 0 : (int) Math.max(0, Math.floor(at) + 1);
+      int to = outwards > 0 ? (int) Math.min(map.height(), Math.ceil(at)) : map.height();
+      amount[b] += dyeSums.between(x, from, to);
     }
     double[] sorted = amount.clone();
     java.util.Arrays.sort(sorted);

@@ -117,9 +117,12 @@ public record DensityMap(
   /** The least density of the three: pencil and shadow have it, a pure colour hardly. */
   public Raster neutral() {
     Raster out = new Raster(width(), height());
-    for (int i = 0; i < out.cells().length; i++) {
-      out.cells()[i] =
-          Math.min(density[0].cells()[i], Math.min(density[1].cells()[i], density[2].cells()[i]));
+    float[] red = density[0].cells();
+    float[] green = density[1].cells();
+    float[] blue = density[2].cells();
+    for (int i = 0; i < red.length; i++) {
+      float less = red[i] < green[i] ? red[i] : green[i];
+      out.cells()[i] = less < blue[i] ? less : blue[i];
     }
     return out;
   }
@@ -127,11 +130,13 @@ public record DensityMap(
   /** The greatest difference between two channels: colour of any hue, and no shadow. */
   public Raster chroma() {
     Raster out = new Raster(width(), height());
-    for (int i = 0; i < out.cells().length; i++) {
-      float r = density[0].cells()[i];
-      float g = density[1].cells()[i];
-      float b = density[2].cells()[i];
-      out.cells()[i] = Math.max(r, Math.max(g, b)) - Math.min(r, Math.min(g, b));
+    float[] red = density[0].cells();
+    float[] green = density[1].cells();
+    float[] blue = density[2].cells();
+    for (int i = 0; i < red.length; i++) {
+      float less = red[i] < green[i] ? red[i] : green[i];
+      float more = red[i] < green[i] ? green[i] : red[i];
+      out.cells()[i] = (more > blue[i] ? more : blue[i]) - (less < blue[i] ? less : blue[i]);
     }
     return out;
   }
