@@ -320,7 +320,7 @@ final class StripChoice {
             candidate.unitsPerMm() / CELLS_PER_MM);
     return (double) frame.width() * frame.height() > MOST_CELLS
         ? Optional.empty()
-        : Optional.of(StraightStrip.of(photo, frame, candidate.shape()));
+        : Optional.of(StraightStrip.quickly(photo, frame, candidate.shape()));
   }
 
   private static Layout layout(StraightStrip strip, ReadingRequest request, Candidate candidate) {

@@ -1,6 +1,7 @@
 package wickmark.imaging.spot;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.exception.ConvergenceException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
@@ -13,6 +14,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A sum of peaks fitted to a lane's profile in three colours: shapes by Levenberg-Marquardt, and
@@ -80,6 +82,9 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     private final double[] weight;
     private double[] best;
     private double least = Double.POSITIVE_INFINITY;
+    private @Nullable Point last;
+
+    private record Point(double[] at, ShapeBasis basis, double[] residuals) {}
 
     ShapeModel(LaneProfile profile, List<PeakShape> start, double[] weight) {
       this.profile = profile;
@@ -95,7 +100,7 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
 
     @Override
     public RealVector computeValue(double[] at) {
-      double[] r = residuals(profile, at, basis(at), weight);
+      double[] r = at(at).residuals;
       double sum = 0;
       for (double v : r) {
         sum += v * v;
@@ -104,17 +109,23 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
         least = sum;
         best = at.clone();
       }
-      return new ArrayRealVector(r, false);
+      return new ArrayRealVector(r);
     }
 
-    private ShapeBasis basis(double[] at) {
-      return new ShapeBasis(profile, decode(at, start), weight);
+    /** What there is at a point: of the last one the optimizer asks for the Jacobian, too. */
+    private Point at(double[] at) {
+      if (last == null || !Arrays.equals(last.at, at)) {
+        ShapeBasis basis = new ShapeBasis(profile, decode(at, start), weight);
+        last = new Point(at.clone(), basis, residuals(profile, at, basis, weight));
+      }
+      return last;
     }
 
     @Override
     public RealMatrix computeJacobian(double[] at) {
-      ShapeBasis basis = basis(at);
-      double[] r = residuals(profile, at, basis, weight);
+      Point here = at(at);
+      ShapeBasis basis = here.basis;
+      double[] r = here.residuals;
       double[][] j = new double[r.length][at.length];
       for (int k = 0; k < at.length; k++) {
         double h = 1e-4;
@@ -140,9 +151,9 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       for (int j = 0; j < a.length; j++) {
         amount[j][c] = a[j];
       }
-      for (int k = 0; k < profile.size(); k++) {
-        double r = basis.residual(c, k, a);
-        loss += weight[k] * r * r;
+      double[] left = basis.residuals(c, a);
+      for (int k = 0; k < left.length; k++) {
+        loss += weight[k] * left[k] * left[k];
       }
     }
     return new PeakFit(shapes, amount, loss);
@@ -189,9 +200,9 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
     int n = profile.size();
     double[] r = new double[3 * n + p.length];
     for (int c = 0; c < 3; c++) {
-      double[] a = basis.amounts(c);
+      double[] left = basis.residuals(c, basis.amounts(c));
       for (int k = 0; k < n; k++) {
-        r[c * n + k] = basis.residual(c, k, a) * Math.sqrt(weight[k]);
+        r[c * n + k] = left[k] * Math.sqrt(weight[k]);
       }
     }
     for (int j = 0; j < p.length / PARAMETERS; j++) {
@@ -213,8 +224,9 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       for (int j = 0; j < a.length; j++) {
         a[j] = amount[j][c];
       }
+      double[] beyond = basis.residuals(c, a);
       for (int k = 0; k < left.length; k++) {
-        left[k] += Math.max(0, basis.residual(c, k, a));
+        left[k] += Math.max(0, beyond[k]);
       }
     }
     return left;

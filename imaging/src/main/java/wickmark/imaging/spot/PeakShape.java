@@ -16,7 +16,8 @@ record PeakShape(double centre, double ahead, double behind, double streak) {
     double d = along - centre;
     double s = d > 0 ? ahead : behind;
     double z = d / s;
-    return StrictMath.exp(-z * z / 2);
+    // Beyond eight standard deviations it is less than rounding.
+    return z * z > 64 ? 0 : StrictMath.exp(-z * z / 2);
   }
 
   /** Height of the streak at a place. */

@@ -115,11 +115,15 @@ final class ShapeBasis {
     return amount;
   }
 
-  /** What the profile has in a channel at a sample beyond these amounts. */
-  double residual(int channel, int sample, double[] amount) {
-    double left = profile.density()[channel][sample];
+  /** What the profile has in a channel beyond these amounts, at each sample. */
+  double[] residuals(int channel, double[] amount) {
+    double[] left = profile.density()[channel].clone();
     for (int j = 0; j < amount.length; j++) {
-      left -= amount[j] * rows[j][sample];
+      double[] row = rows[j];
+      double a = amount[j];
+      for (int k = 0; k < left.length; k++) {
+        left[k] -= a * row[k];
+      }
     }
     return left;
   }
