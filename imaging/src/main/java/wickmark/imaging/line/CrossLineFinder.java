@@ -5,7 +5,6 @@ import java.util.List;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
-import wickmark.imaging.raster.Smoothing;
 
 /**
  * Finds thin lines that run across the strip: a ridge filter down the columns, averaged over bins
@@ -38,17 +37,17 @@ final class CrossLineFinder {
   }
 
   /** Returns pencil lines, pairs of ticks, tide marks and lines of ink, strongest of each first. */
-  static List<CrossLine> find(DensityMap map) {
+  static List<CrossLine> find(DensityMap map, SmoothDensities smooth) {
     CrossLineFinder finder = new CrossLineFinder(map);
     List<CrossLine> lines = new ArrayList<>();
     double mm = map.cellsPerMm();
-    Raster chroma = map.chroma();
-    Raster pencil = ridge(map.neutral(), 0.15 * mm, 1.0 * mm, 0.25);
+    Raster pencil = ridge(smooth.grey(), 1.0 * mm, 0.25);
     lines.addAll(finder.trace(LineKind.PENCIL, pencil, map.paper(), 0.12));
     lines.addAll(EndTicks.find(map, pencil, finder.middle));
-    Raster tide = crest(TideFilter.apply(map, 0.3 * mm), 1.7 * mm, 0.12);
-    lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(chroma, mm), 0.05));
-    Raster ink = ridge(chroma, 0.2 * mm, 1.2 * mm, 0.25);
+    Raster brown = TideFilter.combined(map, smooth.channels(), SmoothDensities.CHANNELS_MM * mm);
+    Raster tide = crest(brown, 1.7 * mm, 0.12);
+    lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(smooth.dye()), 0.05));
+    Raster ink = ridge(smooth.chroma(), 1.2 * mm, 0.25);
     finder.trace(LineKind.INK, ink, map.paper(), 0.12).stream()
         .filter(CrossLineFinder::isInk)
         .forEach(lines::add);
@@ -61,14 +60,13 @@ final class CrossLineFinder {
   }
 
   /** How much a place is denser than both places above and below, limited to a reasonable line. */
-  private static Raster ridge(Raster density, double sigma, double reach, double limit) {
-    Raster smooth = Smoothing.gaussian(density, Math.max(0.5, sigma));
+  private static Raster ridge(Raster smooth, double reach, double limit) {
     int d = (int) Math.max(2, Math.round(reach));
-    Raster out = new Raster(density.width(), density.height());
-    for (int y = 0; y < density.height(); y++) {
+    Raster out = new Raster(smooth.width(), smooth.height());
+    for (int y = 0; y < smooth.height(); y++) {
       int above = Math.max(0, y - d);
-      int below = Math.min(density.height() - 1, y + d);
-      for (int x = 0; x < density.width(); x++) {
+      int below = Math.min(smooth.height() - 1, y + d);
+      for (int x = 0; x < smooth.width(); x++) {
         float here = smooth.at(x, y);
         float side = Math.max(smooth.at(x, above), smooth.at(x, below));
         out.set(x, y, (float) Math.min(limit, Math.max(-limit, here - side)));
@@ -78,11 +76,10 @@ final class CrossLineFinder {
   }
 
   /** 1 where there is no strong colour: the rim of a spot is not a tide mark. */
-  private static Raster undyed(Raster chroma, double cellsPerMm) {
-    Raster smooth = Smoothing.gaussian(chroma, 0.4 * cellsPerMm);
+  private static Raster undyed(Raster chroma) {
     Raster out = new Raster(chroma.width(), chroma.height());
     for (int i = 0; i < out.cells().length; i++) {
-      out.cells()[i] = smooth.cells()[i] < 0.08f ? 1 : 0;
+      out.cells()[i] = chroma.cells()[i] < 0.08f ? 1 : 0;
     }
     return out;
   }

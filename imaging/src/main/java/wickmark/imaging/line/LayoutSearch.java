@@ -55,8 +55,9 @@ public final class LayoutSearch {
     LayoutSearch search = new LayoutSearch(said);
     StripContent content = StripContent.of(upright);
     StripContent turnedContent = content.turned(turned);
-    search.consider(upright, content, 0);
-    search.consider(turned, turnedContent, 1);
+    SmoothDensities smooth = SmoothDensities.of(upright);
+    search.consider(upright, smooth, content, 0);
+    search.consider(turned, smooth.turned(), turnedContent, 1);
     search.all.sort((a, b) -> Double.compare(b.score, a.score));
     return search.layout(upright, content, turned, turnedContent);
   }
@@ -70,8 +71,8 @@ public final class LayoutSearch {
    */
   private record Front(@Nullable CrossLine line, double evidence, double dyeBeyond, double names) {}
 
-  private void consider(DensityMap map, StripContent content, int turns) {
-    List<CrossLine> lines = CrossLineFinder.find(map);
+  private void consider(DensityMap map, SmoothDensities smooth, StripContent content, int turns) {
+    List<CrossLine> lines = CrossLineFinder.find(map, smooth);
     List<CrossLine> baselines = baselines(lines, map, turns);
     for (int down : new int[] {-1, 1}) {
       int quarterTurns = down > 0 ? turns : turns + 2;

@@ -30,10 +30,20 @@ final class TideFilter {
    * @param sigma smoothing, cells
    */
   static Raster apply(DensityMap map, double sigma) {
+    return combined(map, smoothed(map, sigma), sigma);
+  }
+
+  /** The three channels smoothed; sigma in cells. */
+  static Raster[] smoothed(DensityMap map, double sigma) {
     Raster[] smooth = new Raster[3];
     for (int c = 0; c < 3; c++) {
       smooth[c] = Smoothing.gaussian(map.density()[c], Math.max(0.5, sigma));
     }
+    return smooth;
+  }
+
+  /** Combines channels that were smoothed before. */
+  static Raster combined(DensityMap map, Raster[] smooth, double sigma) {
     double[] w = weights(covariance(map, smooth, (int) Math.max(2, Math.round(4 * sigma))));
     Raster out = new Raster(map.width(), map.height());
     for (int i = 0; i < out.cells().length; i++) {

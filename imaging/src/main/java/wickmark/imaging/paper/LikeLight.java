@@ -45,7 +45,7 @@ final class LikeLight {
     this.height = guide.height();
     this.step = step;
     this.carry = carry;
-    this.radius = (int) Math.ceil(2.6 * sigma * mm);
+    this.radius = step * (int) Math.ceil(2.6 * sigma * mm / step);
     this.near = new double[2 * radius * radius + 1];
     for (int i = 0; i < near.length; i++) {
       near[i] = StrictMath.exp(-i / (2 * sigma * mm * sigma * mm));
@@ -118,7 +118,7 @@ final class LikeLight {
       int here, int there, int from, int to, double near, double[] weight, double[] apart) {
     for (int x = from; x < to; x++) {
       double a = guide[there + x] - guide[here + x];
-      double d = a / SHADOW_STEP;
+      double d = a * (1 / SHADOW_STEP);
       apart[x] = a;
       weight[x] = counts[there + x] * near / (1 + d * d * d * d);
     }

@@ -252,9 +252,12 @@ final class PaperBackground {
     return out;
   }
 
-  /** The hue's mean over every second block around, weighted by nearness and likeness of light. */
+  /**
+   * The hue's mean over the blocks around, weighted by nearness and likeness of light; blocks half
+   * a standard deviation apart say it all.
+   */
   private Raster smoothedPlain(Raster hue, Raster weight) {
-    int step = Math.max(1, (int) Math.round(2 * mm));
+    int step = Math.max(1, (int) Math.round(HUE_SIGMA / 2 * mm));
     return new LikeLight(guide, weight, HUE_SIGMA, mm, step, 0).means(hue)[0];
   }
 

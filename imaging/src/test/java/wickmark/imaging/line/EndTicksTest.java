@@ -51,7 +51,9 @@ class EndTicksTest {
             new Raster(WIDTH, HEIGHT),
             CELLS_PER_MM,
             new double[] {0.008, 0.008, 0.008});
-    return CrossLineFinder.find(map).stream().filter(l -> l.kind() == LineKind.TICKS).toList();
+    return CrossLineFinder.find(map, SmoothDensities.of(map)).stream()
+        .filter(l -> l.kind() == LineKind.TICKS)
+        .toList();
   }
 
   @Test
