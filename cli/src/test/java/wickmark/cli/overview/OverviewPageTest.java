@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickmark.cli.measuring.AlteredRecord;
 import wickmark.cli.measuring.SampleStrip;
 import wickmark.cli.record.RecordJson;
 import wickmark.core.record.RunRecord;
@@ -22,29 +23,13 @@ class OverviewPageTest {
     Files.writeString(one.resolve("record.json"), RecordJson.text(record));
   }
 
-  private static RunRecord without(RunRecord record, List<RunRecord.Warning> warnings) {
-    return new RunRecord(
-        record.format(),
-        record.tool(),
-        record.photo(),
-        record.settings(),
-        record.scale(),
-        record.card(),
-        record.strip(),
-        record.baseline(),
-        record.front(),
-        record.lanes(),
-        record.unknowns(),
-        warnings);
-  }
-
   private String page() throws IOException {
     return Files.readString(folder.resolve(OverviewPage.FILE));
   }
 
   @Test
   void whatNeedsALookComesFirst() throws IOException {
-    keep("a-fine", without(SampleStrip.record(), List.of()));
+    keep("a-fine", AlteredRecord.of(SampleStrip.record()).warnings(List.of()).record());
     keep("b-warned", SampleStrip.record());
 
     assertThat(
