@@ -50,7 +50,8 @@ class RecordJsonTest {
     void writesWhatIsNotKnownAsNull() {
       RunRecord.Scale unknown = new RunRecord.Scale("none", Double.NaN, null);
 
-      String text = RecordJson.text(RecordJson.rounded(AlteredRecord.of(sample()).scale(unknown).record()));
+      String text =
+          RecordJson.text(RecordJson.rounded(AlteredRecord.of(sample()).scale(unknown).record()));
 
       assertThat(text).contains("\"millimetresPerPixel\" : null").doesNotContain("NaN");
     }
