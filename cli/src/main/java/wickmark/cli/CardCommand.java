@@ -3,18 +3,12 @@ package wickmark.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import wickmark.cli.card.CardPdf;
-import wickmark.cli.record.ExtraFiles;
 import wickmark.cli.table.TextTable;
 import wickmark.core.card.CardLayout;
 import wickmark.core.card.CardSheet;
@@ -31,7 +25,7 @@ import wickmark.core.sheet.Size;
           + " the picture its scale and straightens it, in place of a ruler."
     })
 final class CardCommand implements Callable<Integer> {
-  @Spec private @Nullable CommandSpec spec;
+  @Mixin private Screen screen = new Screen();
 
   @Parameters(
       paramLabel = "FILE",
@@ -52,36 +46,20 @@ final class CardCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandSpec command = Objects.requireNonNull(spec, "set before the command is called");
-    PrintWriter out = command.commandLine().getOut();
-    PrintWriter err = command.commandLine().getErr();
     CardSheet on =
         CardSheet.named(sheet)
-            .orElseThrow(
-                () ->
-                    new ParameterException(
-                        command.commandLine(),
-                        "--sheet is a4, a5 or letter, was \"" + sheet + "\"."));
+            .orElseThrow(() -> screen.wrong("--sheet is a4, a5 or letter, was \"" + sheet + "\"."));
     try {
-      Path parent = file.getParent();
-      Path folder = parent == null ? Path.of("") : parent;
-      Map<String, byte[]> made = Map.of(String.valueOf(file.getFileName()), CardPdf.of(on));
-      if (!replace && ExtraFiles.inTheWay(folder, made).isPresent()) {
-        err.println(
-            "There is another "
-                + TextTable.printable(file.toString())
-                + " already; use --replace.");
-        return ExitCode.BAD_USAGE;
+      int exitCode = new NewFile(file, replace).write(CardPdf.of(on), screen);
+      if (exitCode == ExitCode.DONE) {
+        print(on, screen.out());
       }
-      ExtraFiles.write(folder, made);
-      print(on, out);
-      return ExitCode.DONE;
+      return exitCode;
     } catch (IOException e) {
-      err.println("The card cannot be written: " + TextTable.printable(e.toString()));
+      screen.say("The card cannot be written: " + e);
       return ExitCode.DEFECT;
     } finally {
-      out.flush();
-      err.flush();
+      screen.flush();
     }
   }
 

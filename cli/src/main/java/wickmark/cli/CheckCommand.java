@@ -8,16 +8,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import wickmark.cli.check.CheckCsv;
 import wickmark.cli.check.CheckJson;
 import wickmark.cli.check.CheckPages;
@@ -29,7 +26,6 @@ import wickmark.cli.record.ExtraFiles;
 import wickmark.cli.record.RecordFile;
 import wickmark.cli.record.ReportAddition;
 import wickmark.cli.record.UnreadableRecordException;
-import wickmark.cli.table.TextTable;
 import wickmark.core.check.CheckSettings;
 import wickmark.core.check.HandCheck;
 import wickmark.core.check.HandCheckReport;
@@ -52,7 +48,7 @@ import wickmark.core.record.RunRecord;
       "Exit code 5 if a reading differs by more than both uncertainties allow, or shows a slip."
     })
 final class CheckCommand implements Callable<Integer> {
-  @Spec private @Nullable CommandSpec spec;
+  @Mixin private Screen screen = new Screen();
 
   @Parameters(
       index = "0",
@@ -93,49 +89,45 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandSpec command = Objects.requireNonNull(spec, "set before the command is called");
-    PrintWriter err = command.commandLine().getErr();
     if (!(division > 0 && division <= 100)) {
-      throw new ParameterException(
-          command.commandLine(),
+      throw screen.wrong(
           "--ruler-division is a length in millimetres above 0, was " + division + ".");
     }
     try {
       RunRecord measured = RecordFile.read(record);
       Optional<MeasuredSheet> sheet = MeasuredSheet.of(measured);
       if (sheet.isEmpty()) {
-        err.println(
-            TextTable.printable(record.toString())
+        screen.say(
+            record
                 + ": this record has no scale, so that there is nothing in millimetres to compare"
                 + " readings with. Measure the picture again with a scale, for instance with"
                 + " --strip-height.");
         return ExitCode.NOT_MEASURABLE;
       }
-      return check(measured, sheet.get(), command.commandLine().getOut(), err);
+      return check(measured, sheet.get());
     } catch (UnreadableRecordException e) {
-      err.println(TextTable.printable(String.valueOf(e.getMessage())));
+      screen.say(e);
       return ExitCode.UNREADABLE;
     } catch (IOException e) {
-      err.println("The check cannot be written: " + TextTable.printable(e.toString()));
+      screen.say("The check cannot be written: " + e);
       return ExitCode.DEFECT;
     } finally {
-      command.commandLine().getOut().flush();
-      err.flush();
+      screen.flush();
     }
   }
 
-  private int check(RunRecord measured, MeasuredSheet sheet, PrintWriter out, PrintWriter err)
-      throws IOException {
+  private int check(RunRecord measured, MeasuredSheet sheet) throws IOException {
+    PrintWriter out = screen.out();
     List<HandReading> rows = new ArrayList<>();
     List<ReadingProblem> problems = new ArrayList<>();
-    int exitCode = readAll(rows, problems, err);
+    int exitCode = readAll(rows, problems);
     HandCheckReport report = HandCheck.of(sheet, rows, settings());
     problems.addAll(report.problems());
     for (ReadingProblem problem : problems) {
-      err.println(TextTable.printable(problem.place() + ": " + problem.message() + "."));
+      screen.say(problem.place() + ": " + problem.message() + ".");
     }
     if (report.readers().isEmpty()) {
-      err.println("There is no reading to check.");
+      screen.say("There is no reading to check.");
       return ExitCode.UNREADABLE;
     }
     if (json) {
@@ -144,7 +136,7 @@ final class CheckCommand implements Callable<Integer> {
       CheckTable.lines(measured.photo().file(), report).forEach(out::println);
     }
     out.flush();
-    int written = write(measured, report, problems, err);
+    int written = write(measured, report, problems);
     if (written != ExitCode.DONE || exitCode != ExitCode.DONE) {
       return Math.max(written, exitCode);
     }
@@ -156,7 +148,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   /** Reads what can be read of all files; of several, each is one reader's if it names none. */
-  private int readAll(List<HandReading> rows, List<ReadingProblem> problems, PrintWriter err) {
+  private int readAll(List<HandReading> rows, List<ReadingProblem> problems) {
     int exitCode = ExitCode.DONE;
     for (Path file : files) {
       try {
@@ -164,7 +156,7 @@ final class CheckCommand implements Callable<Integer> {
         rows.addAll(read.rows());
         problems.addAll(read.problems());
       } catch (UnreadableReadingsException e) {
-        err.println(TextTable.printable(String.valueOf(e.getMessage())));
+        screen.say(e);
         exitCode = ExitCode.UNREADABLE;
       }
     }
@@ -177,8 +169,7 @@ final class CheckCommand implements Callable<Integer> {
     return dot > 0 ? name.substring(0, dot) : name;
   }
 
-  private int write(
-      RunRecord measured, HandCheckReport report, List<ReadingProblem> problems, PrintWriter err)
+  private int write(RunRecord measured, HandCheckReport report, List<ReadingProblem> problems)
       throws IOException {
     Path folder = folder();
     Map<String, byte[]> made = new LinkedHashMap<>();
@@ -198,19 +189,16 @@ final class CheckCommand implements Callable<Integer> {
       inTheWay = addition.get().inTheWay();
     }
     if (inTheWay.isPresent() && !replace) {
-      err.println(
+      screen.say(
           "There is another "
-              + TextTable.printable(inTheWay.get().toString())
+              + inTheWay.get()
               + " already, so nothing was written; use --replace or --out.");
       return ExitCode.BAD_USAGE;
     }
     ExtraFiles.write(folder, made);
-    err.println(
-        "check.csv, check.html and feedback.html are in "
-            + TextTable.printable(folder.toString())
-            + ".");
+    screen.say("check.csv, check.html and feedback.html are in " + folder + ".");
     if (addition.isPresent()) {
-      err.println(
+      screen.say(
           addition.get().write()
               ? "Its report.html has a section on these readings."
               : "It holds no report.html of this record and version, so no report has a section on"

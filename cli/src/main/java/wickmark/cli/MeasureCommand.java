@@ -4,22 +4,17 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import wickmark.cli.corrections.Corrections;
 import wickmark.cli.corrections.CorrectionsFile;
 import wickmark.cli.corrections.UnreadableCorrectionsException;
@@ -32,7 +27,6 @@ import wickmark.cli.record.RecordFolder;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.RecordSchema;
 import wickmark.cli.table.ResultTable;
-import wickmark.cli.table.TextTable;
 import wickmark.core.record.RunRecord;
 import wickmark.imaging.ReadingRequest;
 
@@ -57,7 +51,7 @@ import wickmark.imaging.ReadingRequest;
 final class MeasureCommand implements Callable<Integer> {
   private final StripMeasuring measuring;
 
-  @Spec private @Nullable CommandSpec spec;
+  @Mixin private Screen screen = new Screen();
 
   @Parameters(
       paramLabel = "PICTURE",
@@ -116,8 +110,8 @@ final class MeasureCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (printSchema || printCorrectionsSchema) {
-      out().print(printSchema ? RecordSchema.text() : CorrectionsFile.schema());
-      out().flush();
+      screen.out().print(printSchema ? RecordSchema.text() : CorrectionsFile.schema());
+      screen.flush();
       return ExitCode.DONE;
     }
     try {
@@ -130,16 +124,12 @@ final class MeasureCommand implements Callable<Integer> {
         tasks = List.of(new Task(tasks.get(0).picture(), corrected.get().request()));
       }
       return measureAll(tasks, corrected, batch.threads());
-    } catch (UnreadableCorrectionsException e) {
-      err().println(TextTable.printable(String.valueOf(e.getMessage())));
-      err().flush();
+    } catch (UnreadableCorrectionsException | UnreadableReadingsException e) {
+      screen.say(e);
+      screen.flush();
       return ExitCode.UNREADABLE;
     } catch (IllegalArgumentException e) {
-      throw new ParameterException(commandSpec().commandLine(), String.valueOf(e.getMessage()), e);
-    } catch (UnreadableReadingsException e) {
-      err().println(TextTable.printable(String.valueOf(e.getMessage())));
-      err().flush();
-      return ExitCode.UNREADABLE;
+      throw screen.wrong(String.valueOf(e.getMessage()), e);
     }
   }
 
@@ -212,13 +202,13 @@ final class MeasureCommand implements Callable<Integer> {
         Optional.ofNullable(title).or(() -> corrected.flatMap(Corrections::title));
     List<OverviewPage.Failure> failures = new ArrayList<>();
     RecordFolder.sweep(out, Instant.now());
-    Interruption interruption = Interruption.watch(err());
+    Interruption interruption = Interruption.watch(screen.err());
     BatchSummary summary = new BatchSummary();
     List<PictureResult> results = new ArrayList<>();
     int[] worst = {ExitCode.DONE};
     boolean[] measured = {false};
     StageTimes times = new StageTimes();
-    try (Progress progress = Progress.of(tasks.size(), err(), Progress.isOnTerminal())) {
+    try (Progress progress = Progress.of(tasks.size(), screen.err(), Progress.isOnTerminal())) {
       new Batch(threads)
           .run(
               tasks,
@@ -246,20 +236,19 @@ final class MeasureCommand implements Callable<Integer> {
     writeOverview(failures);
     interruption.over();
     if (json) {
-      out().print(RecordJson.text(asJson(results)));
-      out().flush();
+      screen.out().print(RecordJson.text(asJson(results)));
+      screen.out().flush();
     }
     if (tasks.size() > 1) {
-      summary.lines().forEach(err()::println);
+      summary.lines().forEach(screen.err()::println);
     }
     if (!json && measured[0]) {
-      err().println("Records, tables and reports are in " + TextTable.printable(out + "."));
+      screen.say("Records, tables and reports are in " + out + ".");
     }
     if (timings) {
-      times.lines().forEach(err()::println);
+      times.lines().forEach(screen.err()::println);
     }
-    out().flush();
-    err().flush();
+    screen.flush();
     return worst[0];
   }
 
@@ -276,14 +265,13 @@ final class MeasureCommand implements Callable<Integer> {
   private void writeOverview(List<OverviewPage.Failure> failures) {
     try {
       if (!OverviewPage.write(out, failures)) {
-        err()
-            .println(
-                "There is a page "
-                    + TextTable.printable(out.resolve(OverviewPage.FILE).toString())
-                    + " that is no overview of records; it was left alone.");
+        screen.say(
+            "There is a page "
+                + out.resolve(OverviewPage.FILE)
+                + " that is no overview of records; it was left alone.");
       }
     } catch (IOException e) {
-      err().println("The overview of the records could not be written.");
+      screen.say("The overview of the records could not be written.");
     }
   }
 
@@ -293,19 +281,16 @@ final class MeasureCommand implements Callable<Integer> {
       RunRecord record = result.records().get(i);
       String strip = result.records().size() > 1 ? ", strip " + (i + 1) : "";
       if (!json) {
-        ResultTable.lines(result.picture() + strip, record).forEach(out()::println);
-        out().println();
-        out().flush();
+        ResultTable.lines(result.picture() + strip, record).forEach(screen.out()::println);
+        screen.out().println();
+        screen.out().flush();
       }
       for (RunRecord.Warning warning : record.warnings()) {
-        err()
-            .println(
-                "Warning, "
-                    + TextTable.printable(result.picture() + strip + ": " + warning.message()));
+        screen.say("Warning, " + result.picture() + strip + ": " + warning.message());
       }
     }
-    result.messages().forEach(err()::println);
-    err().flush();
+    result.messages().forEach(screen.err()::println);
+    screen.err().flush();
   }
 
   private static ObjectNode asJson(List<PictureResult> results) {
@@ -322,17 +307,5 @@ final class MeasureCommand implements Callable<Integer> {
       }
     }
     return all;
-  }
-
-  private CommandSpec commandSpec() {
-    return Objects.requireNonNull(spec, "set before the command is called");
-  }
-
-  private PrintWriter out() {
-    return commandSpec().commandLine().getOut();
-  }
-
-  private PrintWriter err() {
-    return commandSpec().commandLine().getErr();
   }
 }

@@ -4,25 +4,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import wickmark.cli.plan.PlanPdf;
 import wickmark.cli.plan.PlanText;
-import wickmark.cli.record.ExtraFiles;
 import wickmark.cli.record.RecordJson;
-import wickmark.cli.table.TextTable;
 import wickmark.core.plan.StripLayout;
 import wickmark.core.sheet.Size;
 
@@ -40,7 +33,7 @@ import wickmark.core.sheet.Size;
 final class PlanCommand implements Callable<Integer> {
   private static final int MOST_STRIPS = 200;
 
-  @Spec private @Nullable CommandSpec spec;
+  @Mixin private Screen screen = new Screen();
 
   @Option(
       names = "--paper",
@@ -100,33 +93,29 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandSpec command = Objects.requireNonNull(spec, "set before the command is called");
-    PrintWriter out = command.commandLine().getOut();
-    PrintWriter err = command.commandLine().getErr();
     try {
       StripLayout layout =
           StripLayout.of(Size.of(paper), names(), Optional.ofNullable(vessel).map(Size::of));
       if (strips < 1 || strips > MOST_STRIPS) {
         throw new IllegalArgumentException("--strips lies between 1 and 200, was " + strips);
       }
-      int exitCode = pdf == null ? ExitCode.DONE : write(pdf, layout, err);
+      int exitCode = pdf == null ? ExitCode.DONE : write(pdf, layout);
       if (json) {
-        out.print(RecordJson.text(asJson(layout)));
+        screen.out().print(RecordJson.text(asJson(layout)));
       } else {
-        PlanText.lines(layout, solvent).forEach(out::println);
+        PlanText.lines(layout, solvent).forEach(screen.out()::println);
       }
       return exitCode;
     } catch (StripLayout.Impossible e) {
-      err.println(e.getMessage());
+      screen.say(e);
       return ExitCode.BAD_USAGE;
     } catch (IllegalArgumentException e) {
-      throw new ParameterException(command.commandLine(), e.getMessage() + ".", e);
+      throw screen.wrong(e.getMessage() + ".", e);
     } catch (IOException e) {
-      err.println("The drawing cannot be written: " + TextTable.printable(e.toString()));
+      screen.say("The drawing cannot be written: " + e);
       return ExitCode.DEFECT;
     } finally {
-      out.flush();
-      err.flush();
+      screen.flush();
     }
   }
 
@@ -143,10 +132,10 @@ final class PlanCommand implements Callable<Integer> {
     return names;
   }
 
-  private int write(Path file, StripLayout layout, PrintWriter err) throws IOException {
+  private int write(Path file, StripLayout layout) throws IOException {
     Size drawnOn = Size.of(sheet);
     if (PlanPdf.stripsOnASheet(drawnOn, layout.paper()) == 0) {
-      err.println(
+      screen.say(
           "A strip of "
               + layout.paper().text()
               + " does not fit on a sheet of "
@@ -154,17 +143,7 @@ final class PlanCommand implements Callable<Integer> {
               + " with its margins; draw it by the figures below, or name another --sheet.");
       return ExitCode.BAD_USAGE;
     }
-    Path name = file.getFileName();
-    Path parent = file.getParent();
-    Path folder = parent == null ? Path.of("") : parent;
-    Map<String, byte[]> made = Map.of(String.valueOf(name), PlanPdf.of(layout, drawnOn, strips));
-    if (!replace && ExtraFiles.inTheWay(folder, made).isPresent()) {
-      err.println(
-          "There is another " + TextTable.printable(file.toString()) + " already; use --replace.");
-      return ExitCode.BAD_USAGE;
-    }
-    ExtraFiles.write(folder, made);
-    return ExitCode.DONE;
+    return new NewFile(file, replace).write(PlanPdf.of(layout, drawnOn, strips), screen);
   }
 
   private static ObjectNode asJson(StripLayout layout) {

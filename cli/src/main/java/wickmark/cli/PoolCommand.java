@@ -1,7 +1,6 @@
 package wickmark.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,16 +9,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import wickmark.cli.pool.PoolCsv;
 import wickmark.cli.pool.PoolJson;
 import wickmark.cli.pool.PoolPage;
@@ -28,7 +25,6 @@ import wickmark.cli.record.ExtraFiles;
 import wickmark.cli.record.RecordFile;
 import wickmark.cli.record.RecordFolder;
 import wickmark.cli.record.UnreadableRecordException;
-import wickmark.cli.table.TextTable;
 import wickmark.core.pool.PooledStrips;
 import wickmark.core.record.RunRecord;
 
@@ -44,7 +40,7 @@ import wickmark.core.record.RunRecord;
       "Lanes of one name are repeats of one sample."
     })
 final class PoolCommand implements Callable<Integer> {
-  @Spec private @Nullable CommandSpec spec;
+  @Mixin private Screen screen = new Screen();
 
   @Parameters(
       paramLabel = "RECORD",
@@ -67,34 +63,30 @@ final class PoolCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandSpec command = Objects.requireNonNull(spec, "set before the command is called");
-    PrintWriter screen = command.commandLine().getOut();
-    PrintWriter err = command.commandLine().getErr();
     List<RunRecord> records = new ArrayList<>();
-    int exitCode = readAll(records, err);
+    int exitCode = readAll(records);
     try {
       if (records.isEmpty()) {
-        err.println("There is no record to pool.");
+        screen.say("There is no record to pool.");
         return Math.max(exitCode, ExitCode.UNREADABLE);
       }
       PooledStrips pooled = PooledStrips.of(records);
       if (json) {
-        screen.print(PoolJson.text(records, pooled));
+        screen.out().print(PoolJson.text(records, pooled));
       } else {
-        PoolTable.lines(records, pooled).forEach(screen::println);
+        PoolTable.lines(records, pooled).forEach(screen.out()::println);
       }
-      screen.flush();
-      return out == null ? exitCode : Math.max(exitCode, write(out, records, pooled, err));
+      screen.out().flush();
+      return out == null ? exitCode : Math.max(exitCode, write(out, records, pooled));
     } catch (IOException e) {
-      err.println("The result cannot be written: " + TextTable.printable(e.toString()));
+      screen.say("The result cannot be written: " + e);
       return ExitCode.DEFECT;
     } finally {
       screen.flush();
-      err.flush();
     }
   }
 
-  private int readAll(List<RunRecord> records, PrintWriter err) {
+  private int readAll(List<RunRecord> records) {
     int exitCode = ExitCode.DONE;
     Map<List<Object>, Path> seen = new HashMap<>();
     for (Path name : named) {
@@ -106,12 +98,10 @@ final class PoolCommand implements Callable<Integer> {
           if (twin == null) {
             records.add(record);
           } else {
-            err.println(
-                TextTable.printable(file + " is of the same strip as " + twin)
-                    + "; it counts once.");
+            screen.say(file + " is of the same strip as " + twin + "; it counts once.");
           }
         } catch (UnreadableRecordException e) {
-          err.println(TextTable.printable(String.valueOf(e.getMessage())));
+          screen.say(e);
           exitCode = ExitCode.UNREADABLE;
         }
       }
@@ -136,21 +126,20 @@ final class PoolCommand implements Callable<Integer> {
     }
   }
 
-  private int write(Path folder, List<RunRecord> records, PooledStrips pooled, PrintWriter err)
-      throws IOException {
+  private int write(Path folder, List<RunRecord> records, PooledStrips pooled) throws IOException {
     Map<String, byte[]> made = new LinkedHashMap<>();
     made.put("pool.csv", PoolCsv.text(records, pooled).getBytes(StandardCharsets.UTF_8));
     made.put("pool.html", PoolPage.html(records, pooled).getBytes(StandardCharsets.UTF_8));
     Optional<Path> inTheWay = replace ? Optional.empty() : ExtraFiles.inTheWay(folder, made);
     if (inTheWay.isPresent()) {
-      err.println(
+      screen.say(
           "There is another "
-              + TextTable.printable(inTheWay.get().toString())
+              + inTheWay.get()
               + " already, so nothing was written; use --replace or another --out.");
       return ExitCode.BAD_USAGE;
     }
     ExtraFiles.write(folder, made);
-    err.println("pool.csv and pool.html are in " + TextTable.printable(folder.toString()) + ".");
+    screen.say("pool.csv and pool.html are in " + folder + ".");
     return ExitCode.DONE;
   }
 }

@@ -7,14 +7,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import wickmark.cli.measuring.StripMeasuring;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.reproduce.Difference;
@@ -36,7 +33,7 @@ import wickmark.cli.table.TextTable;
 final class ReproduceCommand implements Callable<Integer> {
   private final StripMeasuring measuring;
 
-  @Spec private @Nullable CommandSpec spec;
+  @Mixin private Screen screen = new Screen();
 
   @Parameters(
       paramLabel = "RECORD",
@@ -62,25 +59,21 @@ final class ReproduceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandSpec command = Objects.requireNonNull(spec, "set before the command is called");
-    PrintWriter out = command.commandLine().getOut();
-    PrintWriter err = command.commandLine().getErr();
     Reproduction reproduction = new Reproduction(measuring, new PictureSearch(folders));
     List<Reproduction.Answer> answers = new ArrayList<>();
     for (Path record : records) {
       Reproduction.Answer answer = reproduction.of(record);
       answers.add(answer);
       if (!answer.message().isEmpty()) {
-        err.println(TextTable.printable(answer.message()));
+        screen.say(answer.message());
       } else if (!json) {
-        print(out, answer);
+        print(screen.out(), answer);
       }
     }
     if (json) {
-      out.print(RecordJson.text(asJson(answers)));
+      screen.out().print(RecordJson.text(asJson(answers)));
     }
-    out.flush();
-    err.flush();
+    screen.flush();
     return exitCode(answers);
   }
 

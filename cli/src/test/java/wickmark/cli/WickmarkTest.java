@@ -23,7 +23,7 @@ class WickmarkTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"measure", "check", "reproduce", "pool", "plan", "example"})
+  @ValueSource(strings = {"measure", "check", "reproduce", "pool", "plan", "card", "example"})
   void everyCommandHasHelpAndVersion(String command) {
     assertThat(run(command, "--help").out()).startsWith("Usage: wickmark " + command);
     assertThat(run(command, "--version").out()).startsWith("wickmark ");

@@ -33,6 +33,20 @@ final class DrawnStrips {
 
   private DrawnStrips() {}
 
+  /** The plain strip scanned, drawn once for all tests of a process. */
+  static final class Plain {
+    static final DrawnPicture SCAN = scan(sheet().build());
+
+    private Plain() {}
+  }
+
+  /** The plain strip photographed from a side, drawn once for all tests of a process. */
+  static final class Tilted {
+    static final DrawnPicture PHOTO = tilted(sheet().build());
+
+    private Tilted() {}
+  }
+
   /** Baseline at 18 mm, pencilled front at 84 mm. */
   static StripPlanBuilder sheet() {
     return StripPlan.sheet(WIDTH_MM, HEIGHT_MM)

@@ -20,10 +20,13 @@ import wickmark.testdata.strip.Lead;
 
 /** Each place that a person says replaces the search for that part, and nothing else. */
 class SaidPlacesTest {
-  private static final DrawnPicture PLAIN = DrawnStrips.scan(DrawnStrips.sheet().build());
+  private static final DrawnPicture PLAIN = DrawnStrips.Plain.SCAN;
 
   static StripReading read(Photo photo, RequestBuilder said) {
-    List<StripOutcome> outcomes = StripReader.readAll(photo, said.build());
+    return only(StripReader.readAll(photo, said.build()));
+  }
+
+  private static StripReading only(List<StripOutcome> outcomes) {
     assertThat(outcomes).hasSize(1);
     return outcomes
         .get(0)
@@ -55,16 +58,13 @@ class SaidPlacesTest {
   }
 
   @Test
-  void theDrawnStripIsReadWithoutAWord() {
-    StripReading reading = read(plain(), new RequestBuilder());
+  void theDrawnStripIsReadWithoutAWordAndEachStageIsToldInItsTurn() {
+    List<ReadingStage> told = new ArrayList<>();
+    StripReading reading =
+        only(StripReader.readAll(plain(), new RequestBuilder().build(), told::add));
+
     assertThat(reading.evidence().lanes()).hasSize(3);
     assertThat(rf(reading, 1, 0)).isCloseTo(0.48, within(0.006));
-  }
-
-  @Test
-  void eachStageIsToldInItsTurn() {
-    List<ReadingStage> told = new ArrayList<>();
-    StripReader.readAll(plain(), new RequestBuilder().build(), told::add);
 
     assertThat(told)
         .containsSubsequence(

@@ -14,8 +14,8 @@ import wickmark.testdata.picture.DrawnPicture;
 
 /** The scale that a person says is used, and compared with the one in the picture. */
 class SaidScaleTest {
-  private static final DrawnPicture SCAN = DrawnStrips.scan(DrawnStrips.sheet().build());
-  private static final DrawnPicture TILTED = DrawnStrips.tilted(DrawnStrips.sheet().build());
+  private static final DrawnPicture SCAN = DrawnStrips.Plain.SCAN;
+  private static final DrawnPicture TILTED = DrawnStrips.Tilted.PHOTO;
 
   private static final double FRONT_MM = 84 - 18;
 

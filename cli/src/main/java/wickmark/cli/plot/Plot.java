@@ -111,7 +111,7 @@ public final class Plot {
             "geom",
             "rect",
             "data",
-            map("x0", one(low.x), "x1", one(high.x), "y0", one(low.y), "y1", one(high.y)),
+            ends(low, high),
             "mapping",
             map("xmin", "x0", "xmax", "x1", "ymin", "y0", "ymax", "y1"),
             "fill",
@@ -130,7 +130,7 @@ public final class Plot {
             "geom",
             "segment",
             "data",
-            map("x0", one(from.x), "x1", one(to.x), "y0", one(from.y), "y1", one(to.y)),
+            ends(from, to),
             "mapping",
             map("x", "x0", "xend", "x1", "y", "y0", "yend", "y1"),
             "linetype",
@@ -230,6 +230,11 @@ public final class Plot {
             "title",
             map("name", "text", "color", Ink.MAIN.hex(), "size", LETTER_PX));
     return map("kind", "plot", "layers", layers, "scales", scales, "theme", theme);
+  }
+
+  /** The data of a layer with one thing in it that reaches from a place to another. */
+  private static Map<String, Object> ends(Place a, Place b) {
+    return map("x0", one(a.x), "x1", one(b.x), "y0", one(a.y), "y1", one(b.y));
   }
 
   private static List<Double> one(double value) {

@@ -3,7 +3,9 @@ package wickmark.cli.card;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -45,6 +47,9 @@ public final class CardPictures {
 
   private static final double FINE_PX_PER_MM = PRINT_DPI / 25.4;
 
+  /** Sheets as they are printed at 100 %, each rendered once. */
+  private static final Map<CardSheet, Picture> PRINTED = new EnumMap<>(CardSheet.class);
+
   private CardPictures() {}
 
   /** The card as a printer would print it. */
@@ -56,8 +61,16 @@ public final class CardPictures {
 
   /** The card on the desk, printed at so much of its size. */
   public static PrintItem print(CardSheet sheet, double scale) throws IOException {
-    return new PrintItem(
-        Picture.of(rendered(sheet, PRINT_DPI)), FINE_PX_PER_MM / scale, new Placement(0, 0, 0));
+    return new PrintItem(printed(sheet), FINE_PX_PER_MM / scale, new Placement(0, 0, 0));
+  }
+
+  private static synchronized Picture printed(CardSheet sheet) throws IOException {
+    Picture picture = PRINTED.get(sheet);
+    if (picture == null) {
+      picture = Picture.of(rendered(sheet, PRINT_DPI));
+      PRINTED.put(sheet, picture);
+    }
+    return picture;
   }
 
   /** A strip of 64 by 100 mm with three lanes and four spots. */

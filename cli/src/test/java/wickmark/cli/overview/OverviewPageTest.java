@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickmark.cli.measuring.AlteredRecord;
 import wickmark.cli.measuring.SampleStrip;
 import wickmark.cli.record.RecordJson;
 import wickmark.core.record.RunRecord;
@@ -18,24 +19,12 @@ class OverviewPageTest {
   @TempDir Path folder;
 
   private void keep(String name, RunRecord record) throws IOException {
-    Path one = Files.createDirectories(folder.resolve(name));
-    Files.writeString(one.resolve("record.json"), RecordJson.text(record));
+    keep(name, RecordJson.text(record));
   }
 
-  private static RunRecord without(RunRecord record, List<RunRecord.Warning> warnings) {
-    return new RunRecord(
-        record.format(),
-        record.tool(),
-        record.photo(),
-        record.settings(),
-        record.scale(),
-        record.card(),
-        record.strip(),
-        record.baseline(),
-        record.front(),
-        record.lanes(),
-        record.unknowns(),
-        warnings);
+  private void keep(String name, String record) throws IOException {
+    Path one = Files.createDirectories(folder.resolve(name));
+    Files.writeString(one.resolve("record.json"), record);
   }
 
   private String page() throws IOException {
@@ -44,7 +33,7 @@ class OverviewPageTest {
 
   @Test
   void whatNeedsALookComesFirst() throws IOException {
-    keep("a-fine", without(SampleStrip.record(), List.of()));
+    keep("a-fine", AlteredRecord.of(SampleStrip.record()).warnings(List.of()).record());
     keep("b-warned", SampleStrip.record());
 
     assertThat(
@@ -118,8 +107,9 @@ class OverviewPageTest {
   /** Pictures come as they are scrolled to; the page itself stays small. */
   @Test
   void fiveHundredRecordsMakeASmallPageInTheirOrder() throws IOException {
+    String record = RecordJson.text(SampleStrip.record());
     for (int i = 1; i <= 500; i++) {
-      keep("strip-" + i, SampleStrip.record());
+      keep("strip-" + i, record);
     }
 
     OverviewPage.write(folder, List.of());

@@ -12,42 +12,17 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import wickmark.cli.measuring.AlteredRecord;
 import wickmark.cli.measuring.SampleStrip;
 import wickmark.core.record.RunRecord;
 
 class RecordJsonTest {
   private static RunRecord sample() {
-    RunRecord bare = SampleStrip.record();
     return RecordJson.rounded(
-        new RunRecord(
-            bare.format(),
-            new RunRecord.Tool("wickmark", "1.2.3"),
-            new RunRecord.Photo("strip.jpg", "0".repeat(64), 120, 200),
-            bare.settings(),
-            bare.scale(),
-            bare.card(),
-            bare.strip(),
-            bare.baseline(),
-            bare.front(),
-            bare.lanes(),
-            bare.unknowns(),
-            bare.warnings()));
-  }
-
-  private static RunRecord withScale(RunRecord record, RunRecord.Scale scale) {
-    return new RunRecord(
-        record.format(),
-        record.tool(),
-        record.photo(),
-        record.settings(),
-        scale,
-        record.card(),
-        record.strip(),
-        record.baseline(),
-        record.front(),
-        record.lanes(),
-        record.unknowns(),
-        record.warnings());
+        AlteredRecord.of(SampleStrip.record())
+            .tool(new RunRecord.Tool("wickmark", "1.2.3"))
+            .photo(new RunRecord.Photo("strip.jpg", "0".repeat(64), 120, 200))
+            .record());
   }
 
   @Nested
@@ -75,7 +50,8 @@ class RecordJsonTest {
     void writesWhatIsNotKnownAsNull() {
       RunRecord.Scale unknown = new RunRecord.Scale("none", Double.NaN, null);
 
-      String text = RecordJson.text(RecordJson.rounded(withScale(sample(), unknown)));
+      String text =
+          RecordJson.text(RecordJson.rounded(AlteredRecord.of(sample()).scale(unknown).record()));
 
       assertThat(text).contains("\"millimetresPerPixel\" : null").doesNotContain("NaN");
     }
@@ -85,20 +61,7 @@ class RecordJsonTest {
       RunRecord record = sample();
       RunRecord.Baseline bad =
           new RunRecord.Baseline(record.baseline().endsPx(), false, Double.POSITIVE_INFINITY);
-      RunRecord broken =
-          new RunRecord(
-              record.format(),
-              record.tool(),
-              record.photo(),
-              record.settings(),
-              record.scale(),
-              record.card(),
-              record.strip(),
-              bad,
-              record.front(),
-              record.lanes(),
-              record.unknowns(),
-              record.warnings());
+      RunRecord broken = AlteredRecord.of(record).baseline(bad).record();
 
       assertThatThrownBy(() -> RecordJson.rounded(broken))
           .isInstanceOf(IllegalStateException.class)

@@ -64,11 +64,21 @@ record LaneProfile(double start, double step, double[][] density, double[] noise
     return start + (k + 0.5) * step;
   }
 
+  /** The sample that a place lies in, mm from the baseline; the first or last for one outside. */
+  int sampleAt(double along) {
+    return (int) Math.max(0, Math.min(size() - 1.0, (along - start) / step));
+  }
+
+  /** All three channels of a sample together, density · mm. */
+  double totalAt(int k) {
+    return density[0][k] + density[1][k] + density[2][k];
+  }
+
   /** All three channels together, smoothed over so many millimetres (standard deviation). */
   double[] total(double sigma) {
     double[] sum = new double[size()];
     for (int k = 0; k < sum.length; k++) {
-      sum[k] = density[0][k] + density[1][k] + density[2][k];
+      sum[k] = totalAt(k);
     }
     return smooth(sum, sigma);
   }

@@ -17,9 +17,10 @@ final class PaintedRuler {
   private static final double WIDTH_MM = 30;
 
   int width = 1200;
-  int height = 900;
+  int height = 640;
   double pixelsPerMm = 9;
-  double angle = Math.toRadians(12);
+  private double cos = Math.cos(Math.toRadians(12));
+  private double sin = Math.sin(Math.toRadians(12));
   double middleMm = 60;
   double lengthMm = 150;
 
@@ -50,6 +51,11 @@ final class PaintedRuler {
   final List<double[]> covered = new ArrayList<>();
 
   long seed = 1;
+
+  void turnTo(double degrees) {
+    cos = Math.cos(Math.toRadians(degrees));
+    sin = Math.sin(Math.toRadians(degrees));
+  }
 
   Photo paint() {
     double[] grey = new double[width * height];
@@ -89,8 +95,6 @@ final class PaintedRuler {
     double w = 1 + perspectiveX * dx / width + perspectiveY * dy / height;
     double a = dx / w / pixelsPerMm;
     double b = dy / w / pixelsPerMm;
-    double cos = Math.cos(angle);
-    double sin = Math.sin(angle);
     return new double[] {middleMm + cos * a + sin * b, WIDTH_MM / 2 - sin * a + cos * b};
   }
 

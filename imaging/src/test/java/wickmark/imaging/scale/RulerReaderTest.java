@@ -33,7 +33,9 @@ class RulerReaderTest {
     @Test
     void areReadUpsideDownAndUpright() {
       PaintedRuler painted = new PaintedRuler();
-      painted.angle = Math.toRadians(262);
+      painted.turnTo(262);
+      painted.width = 640;
+      painted.height = 1200;
 
       ReadAgainstTruth.of(best(painted), painted).isRight();
     }
@@ -149,9 +151,9 @@ class RulerReaderTest {
       List<PhotoPoint> everything =
           List.of(
               new PhotoPoint(0, 0),
-              new PhotoPoint(1200, 0),
-              new PhotoPoint(1200, 900),
-              new PhotoPoint(0, 900));
+              new PhotoPoint(painted.width, 0),
+              new PhotoPoint(painted.width, painted.height),
+              new PhotoPoint(0, painted.height));
 
       assertThat(RulerReader.read(painted.paint(), List.of(everything))).isEmpty();
     }
