@@ -43,7 +43,7 @@ final class StripConfidence {
         chosen.plane().confidence(),
         baseline.certainty(),
         front.certainty() * share(chosen.layout().frontLead(), HALF_FRONT_LEAD),
-        support);
+        lanes.stream().mapToDouble(LaneTrack::confidence).min().orElse(0));
   }
 
   /** A lead over the next hypothesis as a number from 0 to 1. */

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -29,20 +31,31 @@ import wickmark.testdata.noise.Dice;
 /**
  * Measures folders of pictures with truths and tells how often a warning stands where something is
  * wrong, and where nothing is, and how far the confidences of findings tell right from wrong. Run
- * it with the folders as its arguments. Before them, {@code --spoil} has each picture measured once
- * more, spoilt in one of several ways and with no lanes' names said; {@code --spoil-only} only so.
+ * it with the folders as its arguments, and how the pictures are to be measured before them: {@code
+ * --named} as drawn, with the lanes' names said, {@code --unnamed} as drawn and nothing said,
+ * {@code --spoilt} spoilt in one of several ways, with names for every second of each way.
  */
 public final class WarningTable {
   /** What a picture without any scale must be warned of: no needless warning. */
   private static final String NO_SCALE = "no-scale";
 
-  private final Tally drawn = new Tally();
-  private final Tally spoilt = new Tally();
+  private final Map<Way, Tally> tallies = new EnumMap<>(Way.class);
   private final FindingTable findings = new FindingTable();
   private final PrintStream out;
 
   private WarningTable(PrintStream out) {
     this.out = out;
+  }
+
+  /** How pictures are measured. */
+  private enum Way {
+    NAMED,
+    UNNAMED,
+    SPOILT;
+
+    private String option() {
+      return "--" + name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /** Strips that were right and wrong, and the warnings on them. */
@@ -56,20 +69,25 @@ public final class WarningTable {
   /** Prints what was wrong or warned of in each picture, then the tables. */
   public static void main(String[] arguments) throws IOException {
     List<String> folders = new ArrayList<>(List.of(arguments));
-    boolean only = folders.remove("--spoil-only");
-    boolean spoil = folders.remove("--spoil") || only;
-    if (folders.isEmpty()) {
-      throw new IllegalArgumentException("name folders of pictures with their truths");
+    Set<Way> ways = EnumSet.noneOf(Way.class);
+    for (Way way : Way.values()) {
+      if (folders.remove(way.option())) {
+        ways.add(way);
+      }
+    }
+    if (folders.isEmpty() || ways.isEmpty()) {
+      throw new IllegalArgumentException(
+          "say --named, --unnamed or --spoilt, then folders of pictures with their truths");
     }
     WarningTable table =
         new WarningTable(new PrintStream(System.out, true, StandardCharsets.UTF_8));
     for (String folder : folders) {
-      table.measure(Path.of(folder), !only, spoil);
+      table.measure(Path.of(folder), ways);
     }
     table.print();
   }
 
-  private void measure(Path folder, boolean asDrawn, boolean spoil) throws IOException {
+  private void measure(Path folder, Set<Way> ways) throws IOException {
     Map<String, List<TruthFile>> byPicture = new TreeMap<>();
     List<Path> truths;
     try (Stream<Path> files = Files.list(folder)) {
@@ -90,15 +108,23 @@ public final class WarningTable {
         continue;
       }
       List<TruthFile> strips = entry.getValue();
-      if (asDrawn) {
-        count(entry.getKey(), strips, measured(photo, named(strips)), drawn);
+      if (ways.contains(Way.NAMED)) {
+        count(entry.getKey(), strips, measured(photo, named(strips)), Way.NAMED);
       }
-      if (spoil && strips.stream().noneMatch(s -> s.expected().equals("refuse"))) {
-        Spoiling way = Spoiling.values()[number % Spoiling.values().length];
-        Spoiling.Spoilt bad =
-            way.of(photo, strips, new Dice(31L * folder.toString().hashCode() + number));
-        String name = entry.getKey() + " " + way.name().toLowerCase(Locale.ROOT);
-        count(name, bad.strips(), measured(bad.photo(), ReadingRequest.nothing()), spoilt);
+      if (strips.stream().anyMatch(s -> s.expected().equals("refuse"))) {
+        continue;
+      }
+      ReadingRequest nothing = ReadingRequest.nothing();
+      if (ways.contains(Way.UNNAMED)) {
+        count(entry.getKey() + " unnamed", strips, measured(photo, nothing), Way.UNNAMED);
+      }
+      if (ways.contains(Way.SPOILT)) {
+        int kinds = Spoiling.values().length;
+        Spoiling spoiling = Spoiling.values()[number % kinds];
+        Spoiling.Spoilt bad = spoiling.of(photo, strips, new Dice(number));
+        String name = entry.getKey() + " " + spoiling.name().toLowerCase(Locale.ROOT);
+        ReadingRequest said = number / kinds % 2 == 0 ? named(strips) : nothing;
+        count(name, bad.strips(), measured(bad.photo(), said), Way.SPOILT);
       }
     }
   }
@@ -125,7 +151,8 @@ public final class WarningTable {
   }
 
   private void count(
-      String picture, List<TruthFile> strips, List<MeasuredStrip> outcomes, Tally tally) {
+      String picture, List<TruthFile> strips, List<MeasuredStrip> outcomes, Way way) {
+    Tally tally = tallies.computeIfAbsent(way, w -> new Tally());
     if (strips.size() != outcomes.size()) {
       out.println(picture + ": " + outcomes.size() + " strips for " + strips.size());
       return;
@@ -138,7 +165,11 @@ public final class WarningTable {
             refuse ? List.of("should be refused") : StripScore.wrong(truth, done.record());
         List<FindingTable.Finding> found =
             refuse ? List.of() : FindingTable.of(truth, done.record());
-        findings.add(found);
+        // As drawn, with and without names, all but the lanes is found alike.
+        findings.add(
+            found.stream()
+                .filter(f -> way != Way.UNNAMED || f.kind() == FindingTable.Kind.LANES)
+                .toList());
         boolean scaleless = truth.expected().equals("rf-only");
         count(picture, wrong, done.record().warnings(), scaleless, tally);
         found.forEach(f -> out.println("  " + picture + ": " + f));
@@ -174,17 +205,26 @@ public final class WarningTable {
     out.println();
     out.println("| strips | number | warned | share |");
     out.println("| --- | ---: | ---: | ---: |");
-    print("as drawn", drawn);
-    print("spoilt", spoilt);
+    tallies.forEach((way, tally) -> print(way.name().toLowerCase(Locale.ROOT), tally));
     out.println();
-    out.println("| warning | as drawn, right | wrong | spoilt, right | wrong |");
-    out.println("| --- | ---: | ---: | ---: | ---: |");
-    Set<String> codes = new TreeSet<>(drawn.byCode.keySet());
-    codes.addAll(spoilt.byCode.keySet());
+    StringBuilder head = new StringBuilder("| warning |");
+    StringBuilder rule = new StringBuilder("| --- |");
+    Set<String> codes = new TreeSet<>();
+    tallies.forEach(
+        (way, tally) -> {
+          head.append(' ').append(way.name().toLowerCase(Locale.ROOT)).append(", right | wrong |");
+          rule.append(" ---: | ---: |");
+          codes.addAll(tally.byCode.keySet());
+        });
+    out.println(head);
+    out.println(rule);
     for (String code : codes) {
-      int[] n = drawn.byCode.getOrDefault(code, new int[2]);
-      int[] m = spoilt.byCode.getOrDefault(code, new int[2]);
-      out.printf(Locale.ROOT, "| %s | %d | %d | %d | %d |%n", code, n[0], n[1], m[0], m[1]);
+      StringBuilder row = new StringBuilder("| ").append(code).append(" |");
+      for (Tally tally : tallies.values()) {
+        int[] n = tally.byCode.getOrDefault(code, new int[2]);
+        row.append(' ').append(n[0]).append(" | ").append(n[1]).append(" |");
+      }
+      out.println(row);
     }
     out.println();
     findings.print(out);
