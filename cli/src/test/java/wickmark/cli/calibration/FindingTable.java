@@ -17,7 +17,7 @@ import wickmark.core.record.RunRecord;
  * right if its corners lie within 2 mm of the true ones in the mean, the bottom if the strip stands
  * within 45° of how it does, a scale of a right outline if it is within 1 %, a line if both its
  * ends lie within 1 mm of the true one, lanes if their number is right and each origin lies within
- * 2.5 mm of the true one.
+ * 2.5 mm of the true one. Spots count where all this is right, since they are known by their Rf.
  */
 final class FindingTable {
   private static final double LINE_MM = 1;
@@ -91,7 +91,9 @@ final class FindingTable {
               .orElse(0);
       out.add(finding(Kind.LANES, sameLanes(truth, record), least, record));
     }
-    addSpots(truth, record, out);
+    if (out.stream().allMatch(f -> f.right || f.kind == Kind.SCALE)) {
+      addSpots(truth, record, out);
+    }
     return out;
   }
 

@@ -42,8 +42,9 @@ public record RunRecord(
    * @param source ruler, card, resolution, strip-size, span or none
    * @param millimetresPerPixel at the strip's centre, mean of along and across
    * @param relativeUncertainty standard uncertainty of the scale over the scale
-   * @param confidence how sure it is that a division of the ruler is what it was taken for, 0 to 1;
-   *     {@code null} without a scale, and in records of versions that did not write it
+   * @param confidence how sure it is that lengths are within 1 % of the true ones, 0 to 1, as far
+   *     as the ruler's divisions and the uncertainty tell; {@code null} without a scale, and in
+   *     records of versions that did not write it
    */
   public record Scale(
       String source,

@@ -194,10 +194,11 @@ public final class LayoutSearch {
 
   private Layout layout(DensityMap upright, DensityMap turned) {
     if (all.isEmpty()) {
-      return new Layout(0, null, null, -3, 0, 0, 0);
+      return new Layout(0, null, null, -3, 0, 0, 0, 0);
     }
     Hypothesis best = all.get(0);
     double other = -3;
+    double otherBaseline = -3;
     double otherFront = -3;
     for (Hypothesis h : all) {
       if (h.turns != best.turns) {
@@ -207,6 +208,9 @@ public final class LayoutSearch {
           && !near(h.front, best.front, upright)) {
         otherFront = Math.max(otherFront, h.score);
       }
+      if (h.turns % 2 != best.turns % 2 || !near(h.baseline, best.baseline, upright)) {
+        otherBaseline = Math.max(otherBaseline, h.score);
+      }
     }
     DensityMap map = best.turns % 2 == 0 ? upright : turned;
     return new Layout(
@@ -215,6 +219,7 @@ public final class LayoutSearch {
         path(best.front, map, best.turns >= 2),
         best.evidence,
         best.score - other,
+        best.score - otherBaseline,
         best.score - otherFront,
         best.dyeMm2);
   }
