@@ -83,7 +83,7 @@ final class StripConfidence {
   }
 
   /** The chance that a normally distributed error lies within a bound. */
-  private static double within(double bound, double sigma) {
+  static double within(double bound, double sigma) {
     return Erf.erf(bound / sigma / Math.sqrt(2));
   }
 
