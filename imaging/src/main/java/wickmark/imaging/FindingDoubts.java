@@ -14,9 +14,9 @@ final class FindingDoubts {
   private static final double STRIP = 0.4;
   private static final double BOTTOM = 0.25;
   private static final double SCALE = 0.7;
-  private static final double BASELINE = 0.6;
+  private static final double BASELINE = 0.55;
   private static final double FRONT = 0.62;
-  private static final double LANES = 0.9;
+  private static final double LANES = 0.6;
 
   private FindingDoubts() {}
 
@@ -42,7 +42,7 @@ final class FindingDoubts {
         "scale-unsure",
         sure.scale(),
         SCALE,
-        "How long the ruler's divisions are",
+        "How long a millimetre is",
         "Compare the strip's width in the report with its true one; if it is wrong, say --span or"
             + " --strip-height. Rf does not depend on it.");
     add(
@@ -64,9 +64,10 @@ final class FindingDoubts {
         "lanes-unsure",
         sure.lanes(),
         LANES,
-        "Where the lanes lie",
-        "Writing, marks on the baseline and stain do not all tell of each lane. Look at their"
-            + " origins in the report; say --origin for one that is wrong.");
+        "How many lanes there are and where",
+        "Writing, marks on the baseline and stain do not all tell of each lane, or of another number"
+            + " of lanes nearly as well. Look at their origins in the report; say --lane-count if"
+            + " there are more or fewer, --origin for one that is wrong.");
     return doubts;
   }
 

@@ -53,7 +53,7 @@ final class LanePlaces {
       if (said == null) {
         return Optional.empty();
       }
-      lanes.add(track(said));
+      lanes.add(LaneTrack.said(said));
     }
     return lanes.isEmpty() ? Optional.empty() : Optional.of(bounded(lanes));
   }
@@ -66,13 +66,9 @@ final class LanePlaces {
     List<LaneTrack> lanes = new ArrayList<>();
     for (int k = 0; k < found.size(); k++) {
       Double said = columns.get(name(k));
-      lanes.add(said == null ? found.get(k) : track(said));
+      lanes.add(said == null ? found.get(k) : LaneTrack.said(said));
     }
     return bounded(lanes);
-  }
-
-  private static LaneTrack track(double column) {
-    return new LaneTrack(column, column, column, 1);
   }
 
   /** Stain belongs to the lane whose origin is nearer. */
@@ -83,7 +79,7 @@ final class LanePlaces {
       double left = k == 0 ? 0 : (lanes.get(k - 1).originX() + lane.originX()) / 2;
       double right =
           k == lanes.size() - 1 ? width : (lane.originX() + lanes.get(k + 1).originX()) / 2;
-      out.add(new LaneTrack(lane.originX(), left, right, lane.support()));
+      out.add(lane.between(left, right));
     }
     return out;
   }

@@ -70,23 +70,19 @@ final class ReadingAssembly {
             (x, y) -> straight.frame.toPhoto(x, y));
     StripMeasurer.Measured measured =
         measurer.measure(lanes.tracks, lanes.spots, lanes.names, unknowns);
-    ViewUncertainty view = viewUncertainty();
-    double raised =
-        plane.isOfDesk() ? RAISED_DOUBT * (straight.frame.raisedMagnification() - 1) : 0;
-    double relative =
-        Math.hypot(Math.hypot(plane.relativeUncertainty(), view.relativeScale()), raised);
+    OptionalDouble relative = relativeScale();
     double flatness = (plane.flat() ? 0.04 : 0.15) * cellsPerMm * unitsPerCell;
     StripEvidence evidence =
         StripMeasurer.strip(
             scaled,
             new StripEvidence.SharedUncertainties(
-                scaled ? relative : 0, view.straightening(), flatness),
+                relative.orElse(0), viewUncertainty().straightening(), flatness),
             measured);
     PixelScale scale =
         new PixelScale(
             plane.source(),
             scaled ? OptionalDouble.of(millimetresPerPixel()) : OptionalDouble.empty(),
-            scaled ? OptionalDouble.of(relative) : OptionalDouble.empty());
+            relative);
     return new StripReading(
         evidence,
         measured.pictures(),
@@ -99,6 +95,18 @@ final class ReadingAssembly {
             cellsPerMm,
             LayoutAssembly.of(straight, lanes, unitsPerCell, cellsPerMm)),
         doubts);
+  }
+
+  /** Standard uncertainty of the scale over the scale; empty without a scale. */
+  OptionalDouble relativeScale() {
+    PlaneScale plane = chosen.plane();
+    if (plane.millimetresPerUnit().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double raised =
+        plane.isOfDesk() ? RAISED_DOUBT * (straight.frame.raisedMagnification() - 1) : 0;
+    double view = viewUncertainty().relativeScale();
+    return OptionalDouble.of(Math.hypot(Math.hypot(plane.relativeUncertainty(), view), raised));
   }
 
   private static List<Double> fromPhoto(StripFrame frame) {

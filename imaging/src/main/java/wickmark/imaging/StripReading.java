@@ -78,8 +78,11 @@ public record StripReading(
    *
    * @param strip that the sheet is a strip
    * @param orientation that its bottom is the bottom
-   * @param scale that a division of the ruler is what it was taken for; 1 where there is no scale
-   * @param lanes of the least sure lane
+   * @param scale that lengths are within 1 % of the true ones, as far as the ruler's divisions and
+   *     the scale's uncertainty tell; 1 where there is no scale
+   * @param baseline that it is where the samples were put
+   * @param front that it is as far as the solvent came
+   * @param lanes of the least sure lane: that one sample was put there
    */
   public record Confidence(
       double strip,

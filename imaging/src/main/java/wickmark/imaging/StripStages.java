@@ -160,16 +160,22 @@ final class StripStages {
       LanePlaces places,
       List<Doubt> ofSpots) {
     watch.enters(ReadingStage.DISTANCES);
+    ReadingAssembly assembly = new ReadingAssembly(chosen, straight, lanes, CELLS_PER_MM);
     StripReading.Confidence confidence =
-        StripConfidence.of(request, chosen, straight.baseline(), straight.front(), lanes.tracks());
-    if (confidence.front() < LEAST_FRONT_CONFIDENCE) {
+        StripConfidence.of(
+            request,
+            chosen,
+            straight.baseline(),
+            straight.front(),
+            lanes.tracks(),
+            assembly.relativeScale());
+    if (StripConfidence.ofFront(chosen.layout(), straight.front()) < LEAST_FRONT_CONFIDENCE) {
       return StripRefusals.noFront();
     }
     List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));
     doubts.addAll(FindingDoubts.of(confidence));
     doubts.addAll(ofSpots);
     return new StripOutcome.Read(
-        new ReadingAssembly(chosen, straight, lanes, CELLS_PER_MM)
-            .reading(request.unknowns(), said(straight, places), confidence, light, doubts));
+        assembly.reading(request.unknowns(), said(straight, places), confidence, light, doubts));
   }
 }

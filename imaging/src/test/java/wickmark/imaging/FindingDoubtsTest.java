@@ -14,6 +14,7 @@ import wickmark.testdata.strip.LanePlan;
 import wickmark.testdata.strip.Lead;
 import wickmark.testdata.strip.SpotPlan;
 import wickmark.testdata.strip.SpotShape;
+import wickmark.testdata.strip.StripPlan;
 
 /** What is sure is not doubted; what is not is named, with its figures and what to do. */
 class FindingDoubtsTest {
@@ -50,6 +51,26 @@ class FindingDoubtsTest {
     DrawnPicture picture = DrawnStrips.scan(DrawnStrips.sheet().build());
     StripReading reading =
         SaidPlacesTest.read(DrawnStrips.scanned(picture, DrawnStrips.DPI), new RequestBuilder());
+    assertThat(reading.doubts()).isEmpty();
+  }
+
+  /** Two lanes 9.5 mm apart whose spots are nearly as wide, and nobody says how many there are. */
+  @Test
+  void lanesOfARibbonAreCountedWithoutADoubt() {
+    SpotShape wide = SpotShape.gaussian(2.4, 1.8);
+    DrawnPicture picture =
+        DrawnStrips.scan(
+            StripPlan.sheet(31, 150)
+                .baseline(21, 0)
+                .front(140)
+                .namedLane(LanePlan.unknown("?", 9, SpotPlan.of(DyeCupboard.SKY, 0.2, 0.25, wide)))
+                .namedLane(
+                    LanePlan.reference("K1", 18.5, SpotPlan.of(DyeCupboard.SKY, 0.2, 0.6, wide)))
+                .seed(4)
+                .build());
+    StripReading reading =
+        SaidPlacesTest.read(DrawnStrips.scanned(picture, DrawnStrips.DPI), new RequestBuilder());
+    assertThat(reading.evidence().lanes()).hasSize(2);
     assertThat(reading.doubts()).isEmpty();
   }
 

@@ -118,6 +118,7 @@ class SaidPlacesTest {
     assertThat(refusal(photo, new RequestBuilder()).reason()).isEqualTo(Refusal.Reason.NO_FRONT);
     StripReading reading =
         read(photo, new RequestBuilder().front(seen(picture, 10, 84), seen(picture, 55, 84)));
+    assertThat(reading.placed().confidence().front()).isEqualTo(1);
     assertThat(reading.placed().frontKind()).isEqualTo(LineKind.BY_HAND);
     assertThat(rf(reading, 1, 0)).isCloseTo(0.48, within(0.006));
     // Two places, each set within 0.2 mm and a pixel of 0.17 mm.
@@ -135,6 +136,7 @@ class SaidPlacesTest {
     Photo photo = scanned(picture, DrawnStrips.DPI);
     StripReading reading =
         read(photo, new RequestBuilder().baseline(seen(picture, 60, 18), seen(picture, 5, 18)));
+    assertThat(reading.placed().confidence().baseline()).isEqualTo(1);
     assertThat(rf(reading, 1, 0)).isCloseTo(0.48, within(0.008));
   }
 

@@ -52,7 +52,8 @@ public final class PictureMeasuring implements StripMeasuring {
                 points(placed.corners()),
                 placed.pictureToStrip(),
                 placed.said().corners(),
-                placed.confidence().strip()),
+                placed.confidence().strip(),
+                placed.confidence().orientation()),
             new RunRecord.Baseline(
                 points(placed.baseline()),
                 placed.said().baseline(),
@@ -85,7 +86,10 @@ public final class PictureMeasuring implements StripMeasuring {
         reading.scale().relativeUncertainty().isPresent()
             ? reading.scale().relativeUncertainty().getAsDouble()
             : null;
-    return new RunRecord.Scale(reading.scale().source().word(), millimetres, uncertainty);
+    @Nullable Double confidence =
+        millimetres == null ? null : Double.valueOf(reading.placed().confidence().scale());
+    return new RunRecord.Scale(
+        reading.scale().source().word(), millimetres, uncertainty, confidence);
   }
 
   private static RunRecord.@Nullable Card card(StripReading reading) {

@@ -36,6 +36,7 @@ final class RecordRounding {
           Map.entry("relativeUncertainty", 6),
           Map.entry("share", 3),
           Map.entry("confidence", 3),
+          Map.entry("orientationConfidence", 3),
           Map.entry("colourDifference", 2),
           Map.entry("peakAbsorbance", 3));
 

@@ -116,6 +116,7 @@ final class RecordShape {
     boolean share =
         name.equals("rf")
             || name.equals("confidence")
+            || name.endsWith("Confidence")
             || name.equals("share")
             || name.equals("score");
     boolean positive =

@@ -16,7 +16,10 @@ public final class RecordComparison {
 
   private RecordComparison() {}
 
-  /** Returns every field that differs, the program's version apart. */
+  /**
+   * Returns every field that differs, the program's version apart, and confidences that the version
+   * which wrote the record did not write.
+   */
   public static List<Difference> differences(RunRecord recorded, RunRecord now) {
     Map<String, String> before = new TreeMap<>();
     Map<String, String> after = new TreeMap<>();
@@ -29,11 +32,17 @@ public final class RecordComparison {
     for (String field : fields) {
       String old = before.getOrDefault(field, ABSENT);
       String current = after.getOrDefault(field, ABSENT);
-      if (!old.equals(current)) {
+      if (!old.equals(current) && !isNewConfidence(field, old)) {
         differences.add(new Difference(field, old, current));
       }
     }
     return differences;
+  }
+
+  /** Only versions that did not write a confidence leave it unknown where there is one now. */
+  private static boolean isNewConfidence(String field, String recorded) {
+    return recorded.equals("null")
+        && (field.endsWith(".confidence") || field.endsWith(".orientationConfidence"));
   }
 
   private static void flatten(String path, JsonNode node, Map<String, String> into) {

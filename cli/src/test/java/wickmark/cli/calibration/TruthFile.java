@@ -33,15 +33,38 @@ record TruthFile(
     front = List.copyOf(front);
   }
 
-  /** A lane with its spots, the one nearest the baseline first. */
-  record Lane(String name, String role, List<Spot> spots) {
+  /**
+   * A lane with its spots, the one nearest the baseline first.
+   *
+   * @param origin its place on the baseline in the picture
+   */
+  record Lane(String name, String role, List<Double> origin, List<Spot> spots) {
     Lane {
+      origin = List.copyOf(origin);
       spots = List.copyOf(spots);
     }
   }
 
   /** A spot; a faint one may be missed. */
   record Spot(double rf, double middleRf, boolean tailing, boolean faint) {}
+
+  /** What is true of the same picture with so many pixels in place of one. */
+  TruthFile scaled(double scale) {
+    return new TruthFile(
+        file,
+        expected,
+        lanes.stream()
+            .map(l -> new Lane(l.name, l.role, scaled(l.origin, scale), l.spots))
+            .toList(),
+        millimetresPerPixel / scale,
+        corners.stream().map(place -> scaled(place, scale)).toList(),
+        baseline.stream().map(place -> scaled(place, scale)).toList(),
+        front.stream().map(place -> scaled(place, scale)).toList());
+  }
+
+  private static List<Double> scaled(List<Double> place, double scale) {
+    return place.stream().map(v -> scale * v).toList();
+  }
 
   static TruthFile read(Path path) throws IOException {
     JsonNode root = new ObjectMapper().readTree(path.toFile());
@@ -54,7 +77,12 @@ record TruthFile(
         }
       }
       spots.sort(Comparator.comparingDouble(Spot::rf));
-      lanes.add(new Lane(lane.path("name").asText(), lane.path("role").asText(), spots));
+      lanes.add(
+          new Lane(
+              lane.path("name").asText(),
+              lane.path("role").asText(),
+              place(lane.path("origin_px")),
+              spots));
     }
     JsonNode strip = root.path("strip");
     return new TruthFile(
@@ -70,9 +98,13 @@ record TruthFile(
   private static List<List<Double>> places(JsonNode list) {
     List<List<Double>> places = new ArrayList<>();
     for (JsonNode place : list) {
-      places.add(List.of(place.path(0).asDouble(), place.path(1).asDouble()));
+      places.add(place(place));
     }
     return places;
+  }
+
+  private static List<Double> place(JsonNode place) {
+    return List.of(place.path(0).asDouble(), place.path(1).asDouble());
   }
 
   private static Spot spot(JsonNode spot) {

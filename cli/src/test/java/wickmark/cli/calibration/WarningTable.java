@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -23,35 +25,69 @@ import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.photo.UnreadablePictureException;
 import wickmark.core.record.RunRecord;
 import wickmark.imaging.ReadingRequest;
+import wickmark.imaging.photo.Photo;
+import wickmark.testdata.noise.Dice;
 
 /**
- * Measures a folder of pictures with truths and tells how often a warning stands where something is
+ * Measures folders of pictures with truths and tells how often a warning stands where something is
  * wrong, and where nothing is, and how far the confidences of findings tell right from wrong. Run
- * it with the folder as its only argument.
+ * it with the folders as its arguments, and how the pictures are to be measured before them: {@code
+ * --named} as drawn, with the lanes' names said, {@code --unnamed} as drawn and nothing said,
+ * {@code --spoilt} spoilt in one of several ways, with names for every second of each way.
  */
 public final class WarningTable {
   /** What a picture without any scale must be warned of: no needless warning. */
   private static final String NO_SCALE = "no-scale";
 
-  private final Map<String, int[]> byCode = new TreeMap<>();
-  private final int[] pictures = new int[2];
-  private final int[] warned = new int[2];
-  private final List<String> notes = new ArrayList<>();
+  private final Map<Way, Tally> tallies = new EnumMap<>(Way.class);
   private final FindingTable findings = new FindingTable();
+  private final PrintStream out;
 
-  private WarningTable() {}
-
-  /** Prints the table. */
-  public static void main(String[] arguments) throws IOException {
-    if (arguments.length != 1) {
-      throw new IllegalArgumentException("name a folder of pictures with their truths");
-    }
-    WarningTable table = new WarningTable();
-    table.measure(Path.of(arguments[0]));
-    table.print(new PrintStream(System.out, true, StandardCharsets.UTF_8));
+  private WarningTable(PrintStream out) {
+    this.out = out;
   }
 
-  private void measure(Path folder) throws IOException {
+  /** How pictures are measured. */
+  private enum Way {
+    NAMED,
+    UNNAMED,
+    SPOILT;
+
+    private String option() {
+      return "--" + name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** Strips that were right and wrong, and the warnings on them. */
+  private static final class Tally {
+    private final Map<String, int[]> byCode = new TreeMap<>();
+    private final int[] strips = new int[2];
+    private final int[] warned = new int[2];
+    private int refused;
+  }
+
+  /** Prints what was wrong or warned of in each picture, then the tables. */
+  public static void main(String[] arguments) throws IOException {
+    List<String> folders = new ArrayList<>(List.of(arguments));
+    Set<Way> ways = EnumSet.noneOf(Way.class);
+    for (Way way : Way.values()) {
+      if (folders.remove(way.option())) {
+        ways.add(way);
+      }
+    }
+    if (folders.isEmpty() || ways.isEmpty()) {
+      throw new IllegalArgumentException(
+          "say --named, --unnamed or --spoilt, then folders of pictures with their truths");
+    }
+    WarningTable table =
+        new WarningTable(new PrintStream(System.out, true, StandardCharsets.UTF_8));
+    for (String folder : folders) {
+      table.measure(Path.of(folder), ways);
+    }
+    table.print();
+  }
+
+  private void measure(Path folder, Set<Way> ways) throws IOException {
     Map<String, List<TruthFile>> byPicture = new TreeMap<>();
     List<Path> truths;
     try (Stream<Path> files = Files.list(folder)) {
@@ -61,18 +97,43 @@ public final class WarningTable {
       TruthFile truth = TruthFile.read(path);
       byPicture.computeIfAbsent(truth.file(), name -> new ArrayList<>()).add(truth);
     }
+    int number = 0;
     for (Map.Entry<String, List<TruthFile>> entry : byPicture.entrySet()) {
+      number++;
+      Photo photo;
       try {
-        PhotoFile file = PhotoFile.read(folder.resolve(entry.getKey()));
-        List<TruthFile> strips = entry.getValue();
-        count(entry.getKey(), strips, new PictureMeasuring().measure(file.photo(), said(strips)));
+        photo = PhotoFile.read(folder.resolve(entry.getKey())).photo();
       } catch (UnreadablePictureException e) {
-        notes.add(entry.getKey() + ": not a picture");
+        out.println(entry.getKey() + ": not a picture");
+        continue;
+      }
+      List<TruthFile> strips = entry.getValue();
+      if (ways.contains(Way.NAMED)) {
+        count(entry.getKey(), strips, measured(photo, named(strips)), Way.NAMED);
+      }
+      if (strips.stream().anyMatch(s -> s.expected().equals("refuse"))) {
+        continue;
+      }
+      ReadingRequest nothing = ReadingRequest.nothing();
+      if (ways.contains(Way.UNNAMED)) {
+        count(entry.getKey() + " unnamed", strips, measured(photo, nothing), Way.UNNAMED);
+      }
+      if (ways.contains(Way.SPOILT)) {
+        int kinds = Spoiling.values().length;
+        Spoiling spoiling = Spoiling.values()[number % kinds];
+        Spoiling.Spoilt bad = spoiling.of(photo, strips, new Dice(number));
+        String name = entry.getKey() + " " + spoiling.name().toLowerCase(Locale.ROOT);
+        ReadingRequest said = number / kinds % 2 == 0 ? named(strips) : nothing;
+        count(name, bad.strips(), measured(bad.photo(), said), Way.SPOILT);
       }
     }
   }
 
-  private static MeasuringRequest said(List<TruthFile> strips) {
+  private static List<MeasuredStrip> measured(Photo photo, ReadingRequest said) {
+    return new PictureMeasuring().measure(photo, MeasuringRequest.of(said));
+  }
+
+  private static ReadingRequest named(List<TruthFile> strips) {
     ReadingRequest nothing = ReadingRequest.nothing();
     List<TruthFile.Lane> lanes = strips.size() == 1 ? strips.get(0).lanes() : List.of();
     Set<String> unknowns =
@@ -80,19 +141,20 @@ public final class WarningTable {
             .filter(lane -> lane.role().equals("unknown"))
             .map(TruthFile.Lane::name)
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return MeasuringRequest.of(
-        new ReadingRequest(
-            lanes.stream().map(TruthFile.Lane::name).toList(),
-            unknowns,
-            OptionalInt.empty(),
-            nothing.scale(),
-            nothing.strip(),
-            nothing.lines()));
+    return new ReadingRequest(
+        lanes.stream().map(TruthFile.Lane::name).toList(),
+        unknowns,
+        OptionalInt.empty(),
+        nothing.scale(),
+        nothing.strip(),
+        nothing.lines());
   }
 
-  private void count(String picture, List<TruthFile> strips, List<MeasuredStrip> outcomes) {
+  private void count(
+      String picture, List<TruthFile> strips, List<MeasuredStrip> outcomes, Way way) {
+    Tally tally = tallies.computeIfAbsent(way, w -> new Tally());
     if (strips.size() != outcomes.size()) {
-      notes.add(picture + ": " + outcomes.size() + " strips for " + strips.size());
+      out.println(picture + ": " + outcomes.size() + " strips for " + strips.size());
       return;
     }
     for (int i = 0; i < strips.size(); i++) {
@@ -101,53 +163,89 @@ public final class WarningTable {
       if (outcomes.get(i) instanceof MeasuredStrip.Done done) {
         List<String> wrong =
             refuse ? List.of("should be refused") : StripScore.wrong(truth, done.record());
-        if (!refuse) {
-          findings.add(truth, done.record());
-        }
-        count(picture, wrong, done.record().warnings(), truth.expected().equals("rf-only"));
+        List<FindingTable.Finding> found =
+            refuse ? List.of() : FindingTable.of(truth, done.record());
+        // As drawn, with and without names, all but the lanes is found alike.
+        findings.add(
+            found.stream()
+                .filter(f -> way != Way.UNNAMED || f.kind() == FindingTable.Kind.LANES)
+                .toList());
+        boolean scaleless = truth.expected().equals("rf-only");
+        count(picture, wrong, done.record().warnings(), scaleless, tally);
+        found.forEach(f -> out.println("  " + picture + ": " + f));
       } else if (!refuse) {
-        notes.add(picture + ": refused, should be measured");
+        tally.refused++;
+        out.println(picture + ": refused, should be measured");
       }
     }
   }
 
   private void count(
-      String picture, List<String> wrong, List<RunRecord.Warning> warnings, boolean scaleless) {
+      String picture,
+      List<String> wrong,
+      List<RunRecord.Warning> warnings,
+      boolean scaleless,
+      Tally tally) {
     int kind = wrong.isEmpty() ? 0 : 1;
     Set<String> codes = new TreeSet<>(warnings.stream().map(RunRecord.Warning::code).toList());
     if (scaleless) {
       codes.remove(NO_SCALE);
     }
-    pictures[kind]++;
-    warned[kind] += codes.isEmpty() ? 0 : 1;
-    codes.forEach(code -> byCode.computeIfAbsent(code, c -> new int[2])[kind]++);
+    tally.strips[kind]++;
+    tally.warned[kind] += codes.isEmpty() ? 0 : 1;
+    codes.forEach(code -> tally.byCode.computeIfAbsent(code, c -> new int[2])[kind]++);
     if (!wrong.isEmpty()) {
-      notes.add(picture + ": " + String.join(", ", wrong) + "; warned of " + codes);
+      out.println(picture + ": " + String.join(", ", wrong) + "; warned of " + codes);
     } else if (!codes.isEmpty()) {
-      notes.add(picture + ": right; warned of " + codes);
+      out.println(picture + ": right; warned of " + codes);
     }
   }
 
-  private void print(PrintStream out) {
-    notes.forEach(out::println);
+  private void print() {
     out.println();
     out.println("| strips | number | warned | share |");
     out.println("| --- | ---: | ---: | ---: |");
-    String[] names = {"right", "wrong"};
-    for (int k = 0; k < 2; k++) {
-      out.printf(
-          Locale.ROOT,
-          "| %s | %d | %d | %.0f %% |%n",
-          names[k],
-          pictures[k],
-          warned[k],
-          100.0 * warned[k] / Math.max(1, pictures[k]));
+    tallies.forEach((way, tally) -> print(way.name().toLowerCase(Locale.ROOT), tally));
+    out.println();
+    StringBuilder head = new StringBuilder("| warning |");
+    StringBuilder rule = new StringBuilder("| --- |");
+    Set<String> codes = new TreeSet<>();
+    tallies.forEach(
+        (way, tally) -> {
+          head.append(' ').append(way.name().toLowerCase(Locale.ROOT)).append(", right | wrong |");
+          rule.append(" ---: | ---: |");
+          codes.addAll(tally.byCode.keySet());
+        });
+    out.println(head);
+    out.println(rule);
+    for (String code : codes) {
+      StringBuilder row = new StringBuilder("| ").append(code).append(" |");
+      for (Tally tally : tallies.values()) {
+        int[] n = tally.byCode.getOrDefault(code, new int[2]);
+        row.append(' ').append(n[0]).append(" | ").append(n[1]).append(" |");
+      }
+      out.println(row);
     }
     out.println();
-    out.println("| warning | on right strips | on wrong strips |");
-    out.println("| --- | ---: | ---: |");
-    byCode.forEach((code, n) -> out.printf("| %s | %d | %d |%n", code, n[0], n[1]));
-    out.println();
     findings.print(out);
+  }
+
+  private void print(String name, Tally tally) {
+    String[] kinds = {"right", "wrong"};
+    for (int k = 0; k < 2; k++) {
+      if (tally.strips[k] > 0) {
+        out.printf(
+            Locale.ROOT,
+            "| %s, %s | %d | %d | %.0f %% |%n",
+            name,
+            kinds[k],
+            tally.strips[k],
+            tally.warned[k],
+            100.0 * tally.warned[k] / tally.strips[k]);
+      }
+    }
+    if (tally.refused > 0) {
+      out.printf(Locale.ROOT, "| %s, refused | %d | | |%n", name, tally.refused);
+    }
   }
 }

@@ -3,8 +3,8 @@
  *
  * <pre>
  * java -cp testdata/target/classes wickmark.testdata.set.DrawSet --out drawn-set --seed 1
- * java -cp "cli/target/test-classes:cli/target/wickmark/lib/*" \
- *     wickmark.cli.calibration.WarningTable drawn-set
+ * java -cp "cli/target/test-classes:testdata/target/classes:cli/target/wickmark/lib/*" \
+ *     wickmark.cli.calibration.WarningTable --named --unnamed --spoilt drawn-set
  * </pre>
  */
 @NullMarked

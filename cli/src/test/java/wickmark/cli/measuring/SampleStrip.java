@@ -33,14 +33,15 @@ public final class SampleStrip {
         new RunRecord.Tool("", ""),
         new RunRecord.Photo("", "", 1, 1),
         Map.of("smoothing", 1.5),
-        new RunRecord.Scale("ruler", 0.5, 0.004),
+        new RunRecord.Scale("ruler", 0.5, 0.004, 0.95),
         new RunRecord.Card("a5", List.of(0.81, 0.8, 0.62), 1.2, List.of(96.1, 0.3, 9.9), "cream"),
         new RunRecord.Strip(
             List.of(
                 List.of(0.0, 0.0), List.of(120.0, 0.0), List.of(120.0, 200.0), List.of(0.0, 200.0)),
             List.of(0.5, 0.0, 0.0, 0.0, -0.5, 80.0, 0.0, 0.0, 1.0),
             false,
-            0.98),
+            0.98,
+            0.94),
         new RunRecord.Baseline(List.of(List.of(2.0, 160.0), List.of(118.0, 160.0)), false, 0.97),
         new RunRecord.Front(
             List.of(List.of(2.0, 10.0), List.of(118.0, 10.0)),
@@ -78,7 +79,7 @@ public final class SampleStrip {
   private static RunRecord.Lane lane(
       String name, String role, double x, String reading, RunRecord.Spot... spots) {
     return new RunRecord.Lane(
-        name, role, List.of(x, 160.0), false, 75.0, 0.15, reading, List.of(spots));
+        name, role, List.of(x, 160.0), false, 0.92, 75.0, 0.15, reading, List.of(spots));
   }
 
   public static RunRecord.Spot spot(int number, double x, double distanceMm, String colour) {

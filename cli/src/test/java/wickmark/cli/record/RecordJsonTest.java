@@ -48,7 +48,7 @@ class RecordJsonTest {
 
     @Test
     void writesWhatIsNotKnownAsNull() {
-      RunRecord.Scale unknown = new RunRecord.Scale("none", Double.NaN, null);
+      RunRecord.Scale unknown = new RunRecord.Scale("none", Double.NaN, null, null);
 
       String text =
           RecordJson.text(RecordJson.rounded(AlteredRecord.of(sample()).scale(unknown).record()));
@@ -203,6 +203,22 @@ class RecordJsonTest {
 
     assertThat(before).doesNotContain("yHand");
     assertThat(RecordJson.read(before, "old")).isEqualTo(record);
+  }
+
+  @Test
+  void aRecordFromBeforeTheseConfidencesIsRead() throws Exception {
+    RunRecord record = RecordJson.rounded(SampleStrip.record());
+    String before =
+        RecordJson.text(record)
+            .replaceAll(",\\s*\"orientationConfidence\" : [0-9.]+", "")
+            .replaceAll("(\"relativeUncertainty\" : [0-9.]+),\\s*\"confidence\" : [0-9.]+", "$1")
+            .replaceAll("(\"originByHand\" : false),\\s*\"confidence\" : [0-9.]+", "$1");
+
+    RunRecord read = RecordJson.read(before, "old");
+
+    assertThat(read.scale().confidence()).isNull();
+    assertThat(read.strip().orientationConfidence()).isNull();
+    assertThat(read.lanes()).extracting(RunRecord.Lane::confidence).containsOnlyNulls();
   }
 
   @Test

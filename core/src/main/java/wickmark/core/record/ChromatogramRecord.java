@@ -74,6 +74,7 @@ public final class ChromatogramRecord {
         lane.role().word(),
         rounded(picture.originPx(), PX_DECIMALS),
         originsByHand.contains(lane.name()),
+        Decimals.rounded(picture.confidence(), SHARE_DECIMALS),
         millimetres(lane.frontDistance().value()),
         millimetres(lane.frontDistance().standardUncertainty()),
         LaneReading.of(lane),

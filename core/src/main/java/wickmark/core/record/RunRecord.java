@@ -42,9 +42,15 @@ public record RunRecord(
    * @param source ruler, card, resolution, strip-size, span or none
    * @param millimetresPerPixel at the strip's centre, mean of along and across
    * @param relativeUncertainty standard uncertainty of the scale over the scale
+   * @param confidence how sure it is that lengths are within 1 % of the true ones, 0 to 1, as far
+   *     as the ruler's divisions and the uncertainty tell; {@code null} without a scale, and in
+   *     records of versions that did not write it
    */
   public record Scale(
-      String source, @Nullable Double millimetresPerPixel, @Nullable Double relativeUncertainty) {}
+      String source,
+      @Nullable Double millimetresPerPixel,
+      @Nullable Double relativeUncertainty,
+      @Nullable Double confidence) {}
 
   /**
    * What the printed card tells of light and paper. The spots' colours are not set by it: they are
@@ -75,12 +81,15 @@ public record RunRecord(
    *     of the strip's height
    * @param byHand whether a person said where the corners are
    * @param confidence how sure the outline is, 0 to 1
+   * @param orientationConfidence how sure it is which end is the bottom, 0 to 1; {@code null} in
+   *     records of versions that did not write it
    */
   public record Strip(
       List<List<Double>> cornersPx,
       List<Double> pictureToStrip,
       boolean byHand,
-      double confidence) {}
+      double confidence,
+      @Nullable Double orientationConfidence) {}
 
   /**
    * The pencil line, by its two ends.
@@ -103,6 +112,8 @@ public record RunRecord(
    *
    * @param role reference or unknown
    * @param originByHand whether a person said where the origin is
+   * @param confidence how sure it is that one sample was put there, 0 to 1; {@code null} in records
+   *     of versions that did not write it
    * @param reading what the number of spots says, in words ("a mixture of at least 3")
    */
   public record Lane(
@@ -110,6 +121,7 @@ public record RunRecord(
       String role,
       List<Double> originPx,
       boolean originByHand,
+      @Nullable Double confidence,
       @Nullable Double frontDistanceMm,
       @Nullable Double frontDistanceUncertaintyMm,
       String reading,

@@ -125,9 +125,9 @@ class PooledStripsTest {
         new RunRecord.Tool("wickmark", "0"),
         new RunRecord.Photo("strip.png", "0", 1, 1),
         Map.of(),
-        new RunRecord.Scale("none", null, null),
+        new RunRecord.Scale("none", null, null, null),
         null,
-        new RunRecord.Strip(List.of(), List.of(), false, 1),
+        new RunRecord.Strip(List.of(), List.of(), false, 1, 1.0),
         new RunRecord.Baseline(List.of(), false, 1),
         new RunRecord.Front(List.of(), "pencil", List.of(), 1),
         List.of(lanes),
@@ -137,7 +137,7 @@ class PooledStripsTest {
 
   private static RunRecord.Lane lane(String name, RunRecord.Spot... spots) {
     return new RunRecord.Lane(
-        name, "reference", List.of(0.0, 0.0), false, null, null, "", Arrays.asList(spots));
+        name, "reference", List.of(0.0, 0.0), false, 1.0, null, null, "", Arrays.asList(spots));
   }
 
   private static RunRecord.Spot spot(DyeAbsorbance dye, double rf) {

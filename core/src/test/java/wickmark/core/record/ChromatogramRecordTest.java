@@ -40,6 +40,7 @@ class ChromatogramRecordTest {
   void knowsNoMillimetresWithoutAScale() {
     RunRecord.Lane lane = ChromatogramRecord.lanes(strip(false), pictures(), Set.of("B")).get(0);
 
+    assertThat(lane.confidence()).isEqualTo(0.877);
     assertThat(lane.frontDistanceMm()).isNull();
     assertThat(lane.spots().get(0).distanceMm()).isNull();
     assertThat(lane.spots().get(0).areaMm2()).isNull();
@@ -75,8 +76,8 @@ class ChromatogramRecordTest {
     LanePicture.SpotPicture first = new LanePicture.SpotPicture(List.of(10.0, 5.0), List.of());
     LanePicture.SpotPicture second = new LanePicture.SpotPicture(List.of(20.125, 2.0), List.of());
     return List.of(
-        new LanePicture(List.of(10.0, 20.0), List.of(first)),
-        new LanePicture(List.of(20.0, 20.0), List.of(first, second)));
+        new LanePicture(List.of(10.0, 20.0), 0.87654, List.of(first)),
+        new LanePicture(List.of(20.0, 20.0), 1, List.of(first, second)));
   }
 
   private static LaneEvidence lane(String name, LaneRole role, SpotEvidence... spots) {

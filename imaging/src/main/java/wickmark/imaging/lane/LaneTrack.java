@@ -7,5 +7,27 @@ package wickmark.imaging.lane;
  * @param left column from which on stain belongs to this lane
  * @param right column up to which it does
  * @param support how well writing, marks and stain agree on it, 0 to 1
+ * @param countLead how much better the evidence is explained with this number of lanes on the strip
+ *     than with another; infinite where the person says it
  */
-public record LaneTrack(double originX, double left, double right, double support) {}
+public record LaneTrack(
+    double originX, double left, double right, double support, double countLead) {
+  /** Lead of the number of lanes at which it is as sure as not. */
+  private static final double HALF_LEAD = 0.3;
+
+  /** A lane that the person says. */
+  public static LaneTrack said(double originX) {
+    return new LaneTrack(originX, originX, originX, 1, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same lane with stain from one column to another. */
+  public LaneTrack between(double from, double to) {
+    return new LaneTrack(originX, from, to, support, countLead);
+  }
+
+  /** How sure it is that one sample was put there, 0 to 1. */
+  public double confidence() {
+    double counted = Double.isInfinite(countLead) ? 1 : countLead / (countLead + HALF_LEAD);
+    return support * counted;
+  }
+}

@@ -15,6 +15,7 @@ import wickmark.imaging.straight.StripFrame;
  * @param front in the map so turned; null where there is none
  * @param score of this hypothesis, in units of about one clear piece of evidence
  * @param lead how much better it is than the best hypothesis with another end at the bottom
+ * @param baselineLead how much better it is than the best hypothesis with another baseline
  * @param frontLead how much better its front is than the next
  * @param dyeMm2 area that is clearly coloured above the baseline, below the front where there is
  *     one, square millimetres (nominal without a scale)
@@ -25,12 +26,13 @@ public record Layout(
     @Nullable LinePath front,
     double score,
     double lead,
+    double baselineLead,
     double frontLead,
     double dyeMm2) {
 
   /** Nothing known yet. */
   public static Layout none() {
-    return new Layout(0, null, null, 0, 0, 0, 0);
+    return new Layout(0, null, null, 0, 0, 0, 0, 0);
   }
 
   /**

@@ -210,10 +210,11 @@ public final class LayoutSearch {
   private Layout layout(
       DensityMap upright, StripContent content, DensityMap turned, StripContent turnedContent) {
     if (all.isEmpty()) {
-      return new Layout(0, null, null, -3, 0, 0, 0);
+      return new Layout(0, null, null, -3, 0, 0, 0, 0);
     }
     Hypothesis best = all.get(0);
     double other = -3;
+    double otherBaseline = -3;
     double otherFront = -3;
     for (Hypothesis h : all) {
       if (h.turns != best.turns) {
@@ -222,6 +223,9 @@ public final class LayoutSearch {
           && Objects.equals(h.baseline, best.baseline)
           && !near(h.front, best.front, upright)) {
         otherFront = Math.max(otherFront, h.score);
+      }
+      if (h.turns % 2 != best.turns % 2 || !near(h.baseline, best.baseline, upright)) {
+        otherBaseline = Math.max(otherBaseline, h.score);
       }
     }
     boolean isUpright = best.turns % 2 == 0;
@@ -232,6 +236,7 @@ public final class LayoutSearch {
         path(best.front, map, best.turns >= 2),
         best.evidence,
         best.score - other,
+        best.score - otherBaseline,
         best.score - otherFront,
         (isUpright ? content : turnedContent)
             .dyeMm2(best.baseline, best.front, best.turns >= 2 ? -1 : 1));

@@ -89,7 +89,8 @@ public final class StripMeasurer {
               new Place(0, baselineU * unitsPerCell),
               new Place(run * unitsPerCell, frontU * unitsPerCell),
               evidence));
-      pictures.add(new LanePicture(pixel(track.originX(), way.originY()), drawn));
+      pictures.add(
+          new LanePicture(pixel(track.originX(), way.originY()), track.confidence(), drawn));
     }
     return new Measured(lanes, pictures);
   }

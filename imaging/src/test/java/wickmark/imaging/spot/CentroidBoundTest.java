@@ -100,7 +100,7 @@ class CentroidBoundTest {
             front,
             DyeMap.of(map, baseline, front),
             new OriginZone(2.2, false),
-            List.of(new LaneTrack(CENTRE_X, 0, WIDTH, 1)));
+            List.of(LaneTrack.said(CENTRE_X).between(0, WIDTH)));
     assertThat(found.get(0)).hasSize(1);
     return found.get(0).get(0);
   }
