@@ -1,6 +1,7 @@
 package wickmark.imaging.paper;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import wickmark.imaging.raster.Raster;
 
 /**
@@ -70,7 +71,7 @@ final class LikeLight {
     }
     double[] total = new double[guide.length];
     double[][] sum = new double[in.length][guide.length];
-    addLikeLight(value, total, sum);
+    IntStream.range(0, height).parallel().forEach(y -> addLikeLight(y, value, total, sum));
     double[] own = new double[in.length];
     for (int i = 0; i < total.length; i++) {
       if (total[i] > 1e-3) {
@@ -88,27 +89,25 @@ final class LikeLight {
   }
 
   /**
-   * Adds up weights and weighted values. It takes one neighbour of a whole row at a time, without a
-   * branch, so that Java's compiler uses the processor's wide registers.
+   * Adds up weights and weighted values for the cells of a row. It takes one neighbour of a whole
+   * row at a time, without a branch, so that Java's compiler uses the processor's wide registers.
    */
-  private void addLikeLight(double[][] value, double[] total, double[][] sum) {
+  private void addLikeLight(int y, double[][] value, double[] total, double[][] sum) {
     double[] weight = new double[width];
     double[] apart = new double[width];
-    for (int y = 0; y < height; y++) {
-      int here = y * width;
-      int bottom = Math.min(height - 1, y + radius);
-      for (int j = PaperBackground.firstFrom(y - radius, step); j <= bottom; j += step) {
-        for (int dx = -radius; dx <= radius; dx += step) {
-          int there = j * width + dx;
-          int from = Math.max(0, -dx);
-          int to = Math.min(width, width - dx);
-          weigh(here, there, from, to, near[dx * dx + (j - y) * (j - y)], weight, apart);
-          for (int x = from; x < to; x++) {
-            total[here + x] += weight[x];
-          }
-          for (int c = 0; c < value.length; c++) {
-            add(value[c], sum[c], here, there, from, to, weight, apart);
-          }
+    int here = y * width;
+    int bottom = Math.min(height - 1, y + radius);
+    for (int j = PaperBackground.firstFrom(y - radius, step); j <= bottom; j += step) {
+      for (int dx = -radius; dx <= radius; dx += step) {
+        int there = j * width + dx;
+        int from = Math.max(0, -dx);
+        int to = Math.min(width, width - dx);
+        weigh(here, there, from, to, near[dx * dx + (j - y) * (j - y)], weight, apart);
+        for (int x = from; x < to; x++) {
+          total[here + x] += weight[x];
+        }
+        for (int c = 0; c < value.length; c++) {
+          add(value[c], sum[c], here, there, from, to, weight, apart);
         }
       }
     }

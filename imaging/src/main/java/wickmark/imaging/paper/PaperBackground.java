@@ -1,5 +1,6 @@
 package wickmark.imaging.paper;
 
+import java.util.stream.IntStream;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
@@ -131,42 +132,46 @@ final class PaperBackground {
 
   /** Medians over the neighbourhood (some of its blocks) of what lies in like light. */
   private Raster[] mediansOfLikeLight(Raster[] in) {
+    Raster[] out = {
+      new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
+    };
+    IntStream.range(0, valid.height()).parallel().forEach(y -> mediansOfLikeLight(y, in, out));
+    return out;
+  }
+
+  private void mediansOfLikeLight(int y, Raster[] in, Raster[] out) {
     int radius = (int) Math.round(HUE_REACH * mm);
     int step = Math.max(1, radius / 5);
     int w = valid.width();
     int h = valid.height();
     float[] light = guide.cells();
     float[] on = valid.cells();
-    Raster[] out = {new Raster(w, h), new Raster(w, h)};
     int[] around = new int[(2 * radius / step + 2) * (2 * radius / step + 2)];
     int[] like = new int[around.length];
     double[] values = new double[around.length];
-    for (int y = 0; y < h; y++) {
-      for (int x = 0; x < w; x++) {
-        int n = 0;
-        int m = 0;
-        float here = light[y * w + x];
-        for (int j = firstFrom(y - radius, step); j <= Math.min(h - 1, y + radius); j += step) {
-          for (int i = firstFrom(x - radius, step); i <= Math.min(w - 1, x + radius); i += step) {
-            int at = j * w + i;
-            if (on[at] != 0) {
-              around[m++] = at;
-              if (Math.abs(light[at] - here) < 1.5 * LikeLight.SHADOW_STEP) {
-                like[n++] = at;
-              }
+    for (int x = 0; x < w; x++) {
+      int n = 0;
+      int m = 0;
+      float here = light[y * w + x];
+      for (int j = firstFrom(y - radius, step); j <= Math.min(h - 1, y + radius); j += step) {
+        for (int i = firstFrom(x - radius, step); i <= Math.min(w - 1, x + radius); i += step) {
+          int at = j * w + i;
+          if (on[at] != 0) {
+            around[m++] = at;
+            if (Math.abs(light[at] - here) < 1.5 * LikeLight.SHADOW_STEP) {
+              like[n++] = at;
             }
           }
         }
-        int count = n > 15 ? n : m;
-        for (int c = 0; c < 2 && count > 0; c++) {
-          for (int k = 0; k < count; k++) {
-            values[k] = in[c].cells()[n > 15 ? like[k] : around[k]];
-          }
-          out[c].set(x, y, (float) Selection.median(values, count));
+      }
+      int count = n > 15 ? n : m;
+      for (int c = 0; c < 2 && count > 0; c++) {
+        for (int k = 0; k < count; k++) {
+          values[k] = in[c].cells()[n > 15 ? like[k] : around[k]];
         }
+        out[c].set(x, y, (float) Selection.median(values, count));
       }
     }
-    return out;
   }
 
   private double spread(Raster in, Raster level) {

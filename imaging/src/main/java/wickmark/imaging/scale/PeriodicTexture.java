@@ -2,6 +2,7 @@ package wickmark.imaging.scale;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,11 +43,14 @@ final class PeriodicTexture {
   List<PeriodicCell> cells() {
     double[][] tensor = tensors();
     @Nullable PeriodicCell[] grid = new PeriodicCell[columns * rows];
-    for (int r = 1; r < rows - 1; r++) {
-      for (int c = 1 + r % 2; c < columns - 1; c += 2) {
-        grid[r * columns + c] = cell(tensor, c, r);
-      }
-    }
+    IntStream.range(1, Math.max(1, rows - 1))
+        .parallel()
+        .forEach(
+            r -> {
+              for (int c = 1 + r % 2; c < columns - 1; c += 2) {
+                grid[r * columns + c] = cell(tensor, c, r);
+              }
+            });
     List<PeriodicCell> found = new ArrayList<>();
     for (int r = 1; r < rows - 1; r++) {
       for (int c = 1; c < columns - 1; c++) {
@@ -94,25 +98,29 @@ final class PeriodicTexture {
   /** Sums g gT / |g| per block: a strong ruler edge then counts no more than several ticks. */
   private double[][] tensors() {
     double[][] tensor = new double[3][columns * rows];
-    int right = columns * BLOCK;
-    int bottom = rows * BLOCK;
+    IntStream.range(0, rows).parallel().forEach(row -> addTensors(row, tensor));
+    return tensor;
+  }
+
+  private void addTensors(int row, double[][] tensor) {
+    int right = Math.min(columns * BLOCK, plane.width() - 1);
+    int bottom = Math.min((row + 1) * BLOCK, plane.height() - 1);
     float[] pixels = plane.pixels();
     int w = plane.width();
-    for (int y = 1; y < Math.min(bottom, plane.height() - 1); y++) {
-      for (int x = 1; x < Math.min(right, plane.width() - 1); x++) {
+    for (int y = Math.max(1, row * BLOCK); y < bottom; y++) {
+      for (int x = 1; x < right; x++) {
         int i = y * w + x;
         double gx = pixels[i + 1] - pixels[i - 1];
         double gy = pixels[i + w] - pixels[i - w];
         double size = Math.sqrt(gx * gx + gy * gy);
         if (size > 2) {
-          int at = y / BLOCK * columns + x / BLOCK;
+          int at = row * columns + x / BLOCK;
           tensor[0][at] += gx * gx / size;
           tensor[1][at] += gx * gy / size;
           tensor[2][at] += gy * gy / size;
         }
       }
     }
-    return tensor;
   }
 
   private @Nullable PeriodicCell periodicity(int column, int row, double angle) {

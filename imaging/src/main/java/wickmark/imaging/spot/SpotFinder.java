@@ -3,6 +3,7 @@ package wickmark.imaging.spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneTrack;
 import wickmark.imaging.lane.OriginZone;
@@ -30,11 +31,10 @@ public final class SpotFinder {
       OriginZone zone,
       List<LaneTrack> lanes) {
     LaneStain stain = LaneStain.of(dye, lanes, map.cellsPerMm());
-    List<List<SpotRegion>> spots = new ArrayList<>();
-    for (int k = 0; k < lanes.size(); k++) {
-      spots.add(inLane(map, baseline, front, dye, zone, lanes.get(k), stain.cells(k)));
-    }
-    return spots;
+    return IntStream.range(0, lanes.size())
+        .parallel()
+        .mapToObj(k -> inLane(map, baseline, front, dye, zone, lanes.get(k), stain.cells(k)))
+        .toList();
   }
 
   private static List<SpotRegion> inLane(

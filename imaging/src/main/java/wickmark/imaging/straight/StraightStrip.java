@@ -1,5 +1,7 @@
 package wickmark.imaging.straight;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.raster.ColourRaster;
@@ -47,46 +49,52 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
       Photo photo, StripFrame frame, PaperShape shape, double pixelsPerTap) {
     int w = frame.width();
     int h = frame.height();
-    float[][] out = new float[3][w * h];
-    double step = photoStep(frame) / pixelsPerTap;
-    int taps = (int) Math.max(1, Math.min(4, Math.round(step)));
-    int rows = h * taps;
-    int grid = GRID * taps;
-    int gw = w / GRID + 2;
-    double[][] above = gridRow(frame, 0, gw, grid, taps);
-    double[][] below = above;
-    float share = 1f / (taps * taps);
-    double[] part = new double[grid];
-    for (int i = 0; i < grid; i++) {
-      part[i] = (i + 0.5) / grid;
+    int taps = (int) Math.max(1, Math.min(4, Math.round(photoStep(frame) / pixelsPerTap)));
+    int bands = (h + GRID - 1) / GRID;
+    List<double[][]> grid =
+        IntStream.rangeClosed(0, bands)
+            .parallel()
+            .mapToObj(band -> gridRow(frame, band * GRID, w / GRID + 2))
+            .toList();
+    ColourRaster light = new ColourRaster(new Raster(w, h), new Raster(w, h), new Raster(w, h));
+    IntStream.range(0, bands)
+        .parallel()
+        .forEach(band -> fill(light, band * GRID, grid.get(band), grid.get(band + 1), photo, taps));
+    return new StraightStrip(frame, light, shape.mask(frame));
+  }
+
+  /**
+   * Fills in the rows between two rows of exactly mapped places.
+   *
+   * @param top the first of them
+   * @param taps places of the photo in a cell, across and down
+   */
+  private static void fill(
+      ColourRaster light, int top, double[][] above, double[][] below, Photo photo, int taps) {
+    int w = light.width();
+    int places = GRID * taps;
+    double[] part = new double[places];
+    for (int i = 0; i < places; i++) {
+      part[i] = (i + 0.5) / places;
     }
-    LightSum sum = new LightSum(photo, share);
-    for (int row = 0; row < rows; row++) {
-      int inside = row % grid;
-      if (inside == 0) {
-        above = row == 0 ? above : below;
-        below = gridRow(frame, row + grid, gw, grid, taps);
-      }
-      double[] xs = between(above[0], below[0], part[inside]);
-      double[] ys = between(above[1], below[1], part[inside]);
+    LightSum sum = new LightSum(photo, 1f / (taps * taps));
+    for (int row = 0; row < Math.min(GRID, light.height() - top) * taps; row++) {
+      double[] xs = between(above[0], below[0], part[row]);
+      double[] ys = between(above[1], below[1], part[row]);
       for (int cell = 0; cell < w; cell++) {
-        int at = row / taps * w + cell;
+        int at = (top + row / taps) * w + cell;
         int g = cell / GRID;
         int first = cell % GRID * taps;
-        sum.startFrom(out[0][at], out[1][at], out[2][at]);
+        sum.startFrom(light.red().cells()[at], light.green().cells()[at], light.blue().cells()[at]);
         for (int i = first; i < first + taps; i++) {
           double fx = part[i];
           sum.add(xs[g] + fx * (xs[g + 1] - xs[g]), ys[g] + fx * (ys[g + 1] - ys[g]));
         }
-        out[0][at] = sum.red;
-        out[1][at] = sum.green;
-        out[2][at] = sum.blue;
+        light.red().cells()[at] = sum.red;
+        light.green().cells()[at] = sum.green;
+        light.blue().cells()[at] = sum.blue;
       }
     }
-    ColourRaster light =
-        new ColourRaster(
-            new Raster(w, h, out[0]), new Raster(w, h, out[1]), new Raster(w, h, out[2]));
-    return new StraightStrip(frame, light, shape.mask(frame));
   }
 
   /** The picture in 8-bit sRGB, for people to look at. */
@@ -119,10 +127,10 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
         Math.hypot(b.x() - a.x(), b.y() - a.y()), Math.hypot(c.x() - a.x(), c.y() - a.y()));
   }
 
-  private static double[][] gridRow(StripFrame frame, int row, int count, int grid, int taps) {
+  private static double[][] gridRow(StripFrame frame, int row, int count) {
     double[][] places = new double[2][count];
     for (int g = 0; g < count; g++) {
-      PhotoPoint p = frame.toPhoto(g * grid / (double) taps, row / (double) taps);
+      PhotoPoint p = frame.toPhoto(g * GRID, row);
       places[0][g] = p.x();
       places[1][g] = p.y();
     }
