@@ -1,7 +1,5 @@
 package wickmark.imaging.raster;
 
-import java.util.List;
-import java.util.stream.Stream;
 import wickmark.imaging.photo.Photo;
 
 /** Three rasters of one size: red, green and blue. */
@@ -112,11 +110,9 @@ public record ColourRaster(Raster red, Raster green, Raster blue) {
 
   /** The same, each channel blurred. */
   public ColourRaster blurred(double sigma) {
-    List<Raster> smooth =
-        Stream.of(red, green, blue)
-            .parallel()
-            .map(channel -> Smoothing.gaussian(channel, sigma))
-            .toList();
-    return new ColourRaster(smooth.get(0), smooth.get(1), smooth.get(2));
+    return new ColourRaster(
+        Smoothing.gaussian(red, sigma),
+        Smoothing.gaussian(green, sigma),
+        Smoothing.gaussian(blue, sigma));
   }
 }
