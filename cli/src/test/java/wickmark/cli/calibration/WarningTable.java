@@ -119,8 +119,9 @@ public final class WarningTable {
         count(entry.getKey() + " unnamed", strips, measured(photo, nothing), Way.UNNAMED);
       }
       if (ways.contains(Way.SPOILT)) {
-        int kinds = Spoiling.values().length;
-        Spoiling spoiling = Spoiling.values()[number % kinds];
+        List<Spoiling> spoilings = List.of(Spoiling.values());
+        int kinds = spoilings.size();
+        Spoiling spoiling = spoilings.get(number % kinds);
         Spoiling.Spoilt bad = spoiling.of(photo, strips, new Dice(number));
         String name = entry.getKey() + " " + spoiling.name().toLowerCase(Locale.ROOT);
         ReadingRequest said = number / kinds % 2 == 0 ? named(strips) : nothing;
