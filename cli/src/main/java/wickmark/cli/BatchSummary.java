@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import wickmark.cli.table.TextTable;
 
-/** What is said at the end of a run over many pictures: how many came out how, and which not. */
+/** What came of a run over pictures: its exit code, how many came out how, and which not. */
 final class BatchSummary {
   private static final int MOST_ROWS = 200;
 
@@ -16,9 +16,13 @@ final class BatchSummary {
   private int rows;
   private int pictures;
   private int warned;
+  private int exitCode = ExitCode.DONE;
+  private boolean holdsRecords;
 
   void add(PictureResult result) {
     pictures++;
+    exitCode = Math.max(exitCode, result.exitCode());
+    holdsRecords |= !result.records().isEmpty();
     counts.merge(result.outcome(), 1, Integer::sum);
     warned += result.warnings() > 0 ? 1 : 0;
     String why = why(result);
@@ -40,7 +44,17 @@ final class BatchSummary {
     return warnings == 0 ? "" : warnings + (warnings == 1 ? " warning" : " warnings");
   }
 
-  /** Returns the lines. */
+  /** Returns the highest exit code of a picture. */
+  int exitCode() {
+    return exitCode;
+  }
+
+  /** Returns whether there is a record of any picture. */
+  boolean holdsRecords() {
+    return holdsRecords;
+  }
+
+  /** Returns what is said at the end of many pictures. */
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     int refused =

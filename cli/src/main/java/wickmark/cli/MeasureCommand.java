@@ -205,8 +205,6 @@ final class MeasureCommand implements Callable<Integer> {
     Interruption interruption = Interruption.watch(screen.err());
     BatchSummary summary = new BatchSummary();
     List<PictureResult> results = new ArrayList<>();
-    int[] worst = {ExitCode.DONE};
-    boolean[] measured = {false};
     StageTimes times = new StageTimes();
     try (Progress progress = Progress.of(tasks.size(), screen.err(), Progress.isOnTerminal())) {
       new Batch(threads)
@@ -223,8 +221,6 @@ final class MeasureCommand implements Callable<Integer> {
                 return result;
               },
               result -> {
-                worst[0] = Math.max(worst[0], result.exitCode());
-                measured[0] |= !result.records().isEmpty();
                 summary.add(result);
                 progress.after(result, () -> print(result));
                 failure(result).ifPresent(failures::add);
@@ -242,14 +238,14 @@ final class MeasureCommand implements Callable<Integer> {
     if (tasks.size() > 1) {
       summary.lines().forEach(screen.err()::println);
     }
-    if (!json && measured[0]) {
+    if (!json && summary.holdsRecords()) {
       screen.say("Records, tables and reports are in " + out + ".");
     }
     if (timings) {
       times.lines().forEach(screen.err()::println);
     }
     screen.flush();
-    return worst[0];
+    return summary.exitCode();
   }
 
   private static Optional<OverviewPage.Failure> failure(PictureResult result) {

@@ -97,7 +97,8 @@ final class PlanCommand implements Callable<Integer> {
       StripLayout layout =
           StripLayout.of(Size.of(paper), names(), Optional.ofNullable(vessel).map(Size::of));
       if (strips < 1 || strips > MOST_STRIPS) {
-        throw new IllegalArgumentException("--strips lies between 1 and 200, was " + strips);
+        throw new IllegalArgumentException(
+            "--strips lies between 1 and " + MOST_STRIPS + ", was " + strips);
       }
       int exitCode = pdf == null ? ExitCode.DONE : write(pdf, layout);
       if (json) {

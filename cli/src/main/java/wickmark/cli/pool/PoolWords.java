@@ -6,14 +6,12 @@ import java.util.Optional;
 import wickmark.core.pool.PooledStrips;
 import wickmark.core.record.RunRecord;
 import wickmark.core.statistics.Interval;
+import wickmark.core.statistics.Precision;
 import wickmark.core.uncertainty.Decimals;
 
 /** The words and numbers that screen, spreadsheet and page share. */
 final class PoolWords {
   private static final int RF_DECIMALS = 3;
-
-  /** Two values of one sample differ by more than this many deviations once in twenty times. */
-  private static final double LIMIT = 2.8;
 
   private PoolWords() {}
 
@@ -71,7 +69,7 @@ final class PoolWords {
                     "Over all spots the Rf of one sample repeats with a standard deviation of "
                         + Decimals.text(deviation, 4)
                         + "; two strips differ by more than "
-                        + Decimals.text(LIMIT * deviation, 3)
+                        + Decimals.text(Precision.limit(deviation), 3)
                         + " once in twenty times."));
     if (pooled.repeatability().isEmpty()) {
       sentences.add("No sample is there twice, so that nothing can be said about repeats.");

@@ -25,9 +25,4 @@ public record ReaderReport(
   public boolean isAllRight() {
     return slips.isEmpty() && marks.stream().allMatch(Mark::agrees);
   }
-
-  /** Returns the slip that explains a row's length, if there is one. */
-  public Optional<SlipFinding> slipOf(HandReading row) {
-    return slips.stream().filter(slip -> slip.rows().contains(row)).findFirst();
-  }
 }

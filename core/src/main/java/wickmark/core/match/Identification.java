@@ -17,7 +17,7 @@ public final class Identification {
   }
 
   /** Returns a reading for each unknown, in the order of the lanes. */
-  public static List<UnknownReading> of(List<LaneSignature> lanes, MatchSettings settings) {
+  static List<UnknownReading> of(List<LaneSignature> lanes, MatchSettings settings) {
     MatchSettings learnt = Repeatability.learn(lanes, settings);
     List<LaneSignature> references = withRole(lanes, LaneRole.REFERENCE);
     List<UnknownReading> readings = new ArrayList<>();

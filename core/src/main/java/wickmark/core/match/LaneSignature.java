@@ -5,15 +5,15 @@ import wickmark.core.chromatogram.Lane;
 import wickmark.core.chromatogram.LaneRole;
 
 /** The spots of one lane, from the front down. */
-public record LaneSignature(String name, LaneRole role, List<SpotSignature> spots) {
+record LaneSignature(String name, LaneRole role, List<SpotSignature> spots) {
 
   /** Keeps a copy of the list. */
-  public LaneSignature {
+  LaneSignature {
     spots = List.copyOf(spots);
   }
 
   /** Returns the signature of a measured lane. */
-  public static LaneSignature of(Lane lane) {
+  static LaneSignature of(Lane lane) {
     double front = lane.frontDistance().value();
     return new LaneSignature(
         lane.name(),

@@ -16,7 +16,7 @@ import wickmark.core.rf.RetardationFactor;
  * @param halfHeight half of its visible extent along the lane, over the front's distance
  * @param confidence how sure it is that there is a spot, 0 to 1
  */
-public record SpotSignature(
+record SpotSignature(
     int number,
     RetardationFactor rf,
     LabColour colour,
@@ -29,12 +29,12 @@ public record SpotSignature(
   private static final double ORIGIN = 0.03;
 
   /** Keeps a copy of the flags. */
-  public SpotSignature {
+  SpotSignature {
     flags = Set.copyOf(flags);
   }
 
   /** Returns what tells a measured spot from others. */
-  public static SpotSignature of(Spot spot, double frontDistance) {
+  static SpotSignature of(Spot spot, double frontDistance) {
     return new SpotSignature(
         spot.number(),
         spot.rf(),

@@ -17,6 +17,7 @@ import java.util.Optional;
 public record Precision(
     double mean, double repeatability, double betweenGroups, double reproducibility) {
 
+  /** 1.96 times the square root of 2, rounded as ISO 5725-6:1994, 4.1 does (from memory). */
   private static final double LIMIT = 2.8;
 
   /**
@@ -91,13 +92,8 @@ public record Precision(
     return freedom == 0 ? Optional.empty() : Optional.of(StrictMath.sqrt(within / freedom));
   }
 
-  /** Returns the difference that two values of one group exceed in one case of twenty. */
-  public double repeatabilityLimit() {
-    return LIMIT * repeatability;
-  }
-
-  /** Returns the difference that values of two groups exceed in one case of twenty. */
-  public double reproducibilityLimit() {
-    return LIMIT * reproducibility;
+  /** Returns the difference that two values of this deviation exceed in one case of twenty. */
+  public static double limit(double deviation) {
+    return LIMIT * deviation;
   }
 }

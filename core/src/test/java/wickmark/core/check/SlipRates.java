@@ -201,7 +201,11 @@ final class SlipRates {
       if (value.compareTo(written) != 0 && value.signum() > 0) {
         HandReading wrong = withDistance(right, value);
         rows.set(index, wrong);
-        Optional<Slip> found = check(sheet, rows).slipOf(wrong).map(SlipFinding::slip);
+        Optional<Slip> found =
+            check(sheet, rows).slips().stream()
+                .filter(slip -> slip.rows().contains(wrong))
+                .map(SlipFinding::slip)
+                .findFirst();
         number++;
         named += found.filter(slip -> slip == wanted).isPresent() ? 1 : 0;
         another += found.filter(slip -> slip != wanted).isPresent() ? 1 : 0;

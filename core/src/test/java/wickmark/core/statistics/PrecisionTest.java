@@ -29,7 +29,7 @@ class PrecisionTest {
     assertThat(first.mean()).isCloseTo(0.690, within(5e-4));
     assertThat(first.repeatability()).isCloseTo(0.015, within(5e-4));
     assertThat(first.reproducibility()).isCloseTo(0.026, within(5e-4));
-    assertThat(first.repeatabilityLimit()).isCloseTo(2.8 * 0.0151, within(1e-3));
+    assertThat(Precision.limit(first.repeatability())).isCloseTo(2.8 * 0.0151, within(1e-3));
   }
 
   @Test

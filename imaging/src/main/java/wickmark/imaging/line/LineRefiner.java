@@ -3,17 +3,14 @@ package wickmark.imaging.line;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.LUDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Smoothing;
 
 /**
  * Measures a line's course to a part of a cell: the centroid of its density across, in bins along
- * it, then a polynomial by iteratively reweighted least squares (Tukey's biweight), of the least
- * degree that the points bear out (Bayesian information criterion).
+ * it, then a robust polynomial of the least degree that the points bear out (Bayesian information
+ * criterion).
  */
 public final class LineRefiner {
   private static final double BIN_MM = 1;
@@ -82,10 +79,10 @@ public final class LineRefiner {
     y = Arrays.copyOf(y, n);
     double[] trust = trust(Arrays.copyOf(contrast, n));
     int most = path.kind() == LineKind.TICKS ? 1 : isDrawn() ? PENCIL_DEGREE : TIDE_DEGREE;
-    Polynomial best = null;
+    LinePolynomial best = null;
     for (int degree = 1; degree <= Math.min(most, n / 4); degree++) {
-      Polynomial p = Polynomial.robust(u, y, trust, degree);
-      if (best == null || p.criterion < best.criterion - 6) {
+      LinePolynomial p = LinePolynomial.robust(u, y, trust, degree);
+      if (best == null || p.criterion() < best.criterion() - 6) {
         best = p;
       }
     }
@@ -96,9 +93,9 @@ public final class LineRefiner {
         path.kind(),
         map.width() / 2.0,
         map.width() / 2.0,
-        box(best.coefficients),
-        best.covariance,
-        best.sigma,
+        box(best.coefficients()),
+        best.covariance(),
+        best.sigma(),
         path.certainty(),
         n / (double) bins);
   }
@@ -201,93 +198,5 @@ public final class LineRefiner {
       trust[i] = Math.min(1, ratio) * (ratio > 2.5 ? 0.3 : 1);
     }
     return trust;
-  }
-
-  /** A robust polynomial fit. */
-  private static final class Polynomial {
-    final double[] coefficients;
-    final double[][] covariance;
-    final double sigma;
-    final double criterion;
-
-    private Polynomial(
-        double[] coefficients, double[][] covariance, double sigma, double criterion) {
-      this.coefficients = coefficients;
-      this.covariance = covariance;
-      this.sigma = sigma;
-      this.criterion = criterion;
-    }
-
-    static Polynomial robust(double[] u, double[] y, double[] trust, int degree) {
-      int n = u.length;
-      double[] weight = trust.clone();
-      double[] c = new double[degree + 1];
-      RealMatrix inverse = null;
-      double sigma = 1;
-      for (int round = 0; round < 15; round++) {
-        // Straight first: a high degree would follow outliers.
-        int terms = round < 4 ? 2 : degree + 1;
-        double[][] a = new double[terms][terms];
-        double[] b = new double[terms];
-        for (int i = 0; i < n; i++) {
-          double[] p = powers(u[i], terms);
-          for (int j = 0; j < terms; j++) {
-            b[j] += weight[i] * p[j] * y[i];
-            for (int k = 0; k < terms; k++) {
-              a[j][k] += weight[i] * p[j] * p[k];
-            }
-          }
-        }
-        for (int j = 0; j < terms; j++) {
-          a[j][j] += 1e-9;
-        }
-        inverse = new LUDecomposition(new Array2DRowRealMatrix(a, false)).getSolver().getInverse();
-        c = Arrays.copyOf(inverse.operate(b), degree + 1);
-        double[] size = new double[n];
-        for (int i = 0; i < n; i++) {
-          size[i] = Math.abs(y[i] - value(c, u[i]));
-        }
-        double[] sorted = size.clone();
-        Arrays.sort(sorted);
-        sigma = Math.max(0.03, 1.4826 * sorted[n / 2]);
-        for (int i = 0; i < n; i++) {
-          double z = size[i] / (4.7 * sigma);
-          weight[i] = z < 1 ? trust[i] * (1 - z * z) * (1 - z * z) : 0;
-        }
-      }
-      double loss = 0;
-      for (int i = 0; i < n; i++) {
-        double z = (y[i] - value(c, u[i])) / Math.max(sigma, 1e-9);
-        loss += trust[i] * Math.min(z * z, 9);
-      }
-      double criterion =
-          n * StrictMath.log(sigma * sigma * Math.max(loss, 1e-9) / n)
-              + (degree + 1) * StrictMath.log(n);
-      double[][] covariance =
-          inverse == null ? new double[degree + 1][degree + 1] : inverse.getData();
-      for (double[] row : covariance) {
-        for (int k = 0; k < row.length; k++) {
-          row[k] *= sigma * sigma;
-        }
-      }
-      return new Polynomial(c, covariance, sigma, criterion);
-    }
-
-    private static double[] powers(double u, int terms) {
-      double[] p = new double[terms];
-      p[0] = 1;
-      for (int i = 1; i < terms; i++) {
-        p[i] = p[i - 1] * u;
-      }
-      return p;
-    }
-
-    private static double value(double[] c, double u) {
-      double v = 0;
-      for (int i = c.length - 1; i >= 0; i--) {
-        v = v * u + c[i];
-      }
-      return v;
-    }
   }
 }
