@@ -42,6 +42,8 @@ class LauncherOptionsIT {
     assertThat(javaOptions("measure", picture("a.jpg"), "--out", "records"))
         .contains(FOR_ONE)
         .doesNotContain(FOR_MANY);
+    assertThat(javaOptions("measure", "--lanes", "A,?", "--unknown", "?", picture("b.jpg")))
+        .contains(FOR_ONE);
   }
 
   @Test
@@ -50,8 +52,10 @@ class LauncherOptionsIT {
     picture("class/a.jpg");
 
     assertThat(javaOptions("measure", "class")).contains(FOR_MANY).doesNotContain(FOR_ONE);
+    assertThat(javaOptions("measure", "--replace", "class")).contains(FOR_MANY);
     assertThat(javaOptions("measure", "class/*.jpg")).contains(FOR_MANY);
     assertThat(javaOptions("measure", "--list", picture("list.csv"))).contains(FOR_MANY);
+    assertThat(javaOptions("measure", "--json", "--list=list.csv")).contains(FOR_MANY);
   }
 
   @Test
