@@ -1,7 +1,7 @@
 package wickmark.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
+import static org.junit.jupiter.api.Assumptions.abort;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -100,8 +100,7 @@ class HostileNamesTest {
       }
       return picture;
     } catch (InvalidPathException | FileSystemException e) {
-      assumeTrue(false, "this file system has no such names");
-      throw e;
+      return abort("this file system has no such names");
     }
   }
 

@@ -1,6 +1,7 @@
 package wickmark.cli.calibration;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.Resolution;
@@ -79,9 +80,7 @@ enum Spoiling {
   BASELINE_RUBBED_OUT {
     @Override
     Spoilt of(Photo photo, List<TruthFile> strips, Dice dice) {
-      double part = dice.between(0.5, 1.1);
-      return new Spoilt(
-          without(photo, strips.stream().map(TruthFile::baseline).toList(), strips, part), strips);
+      return rubbedOut(TruthFile::baseline, photo, strips, dice);
     }
   },
 
@@ -89,9 +88,7 @@ enum Spoiling {
   FRONT_RUBBED_OUT {
     @Override
     Spoilt of(Photo photo, List<TruthFile> strips, Dice dice) {
-      double part = dice.between(0.5, 1.1);
-      return new Spoilt(
-          without(photo, strips.stream().map(TruthFile::front).toList(), strips, part), strips);
+      return rubbedOut(TruthFile::front, photo, strips, dice);
     }
   };
 
@@ -157,23 +154,30 @@ enum Spoiling {
         like.fromCamera());
   }
 
-  /** The picture with courses rubbed out to some part: 1 is what the paper beside them shows. */
-  private static Photo without(
-      Photo photo, List<List<List<Double>>> courses, List<TruthFile> strips, double part) {
+  /** A course on each strip rubbed out half to wholly: what the paper beside it shows. */
+  private static Spoilt rubbedOut(
+      Function<TruthFile, List<List<Double>>> course,
+      Photo photo,
+      List<TruthFile> strips,
+      Dice dice) {
+    double part = dice.between(0.5, 1.1);
     double pxPerMm = 1 / strips.get(0).millimetresPerPixel();
-    return photo(
-        photo,
-        channels(
+    return new Spoilt(
+        photo(
             photo,
-            channel -> {
-              Raster out = channel.copy();
-              for (List<List<Double>> course : courses) {
-                for (int i = 1; i < course.size(); i++) {
-                  rubOut(channel, out, course.get(i - 1), course.get(i), pxPerMm, part);
-                }
-              }
-              return out;
-            }));
+            channels(
+                photo,
+                channel -> {
+                  Raster out = channel.copy();
+                  for (TruthFile strip : strips) {
+                    List<List<Double>> places = course.apply(strip);
+                    for (int i = 1; i < places.size(); i++) {
+                      rubOut(channel, out, places.get(i - 1), places.get(i), pxPerMm, part);
+                    }
+                  }
+                  return out;
+                })),
+        strips);
   }
 
   private static void rubOut(

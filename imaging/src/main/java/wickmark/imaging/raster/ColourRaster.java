@@ -89,15 +89,9 @@ public record ColourRaster(Raster red, Raster green, Raster blue) {
     int at = y0 * w + x0;
     int right = Math.min(1, w - 1);
     int below = h > 1 ? w : 0;
-    colour[0] = between(red.cells(), at, right, below, fx, fy);
-    colour[1] = between(green.cells(), at, right, below, fx, fy);
-    colour[2] = between(blue.cells(), at, right, below, fx, fy);
-  }
-
-  private static double between(float[] cells, int at, int right, int below, double fx, double fy) {
-    double upper = cells[at] * (1 - fx) + cells[at + right] * fx;
-    double lower = cells[at + below] * (1 - fx) + cells[at + below + right] * fx;
-    return upper * (1 - fy) + lower * fy;
+    colour[0] = red.between(at, right, below, fx, fy);
+    colour[1] = green.between(at, right, below, fx, fy);
+    colour[2] = blue.between(at, right, below, fx, fy);
   }
 
   /** A part of it: so many columns and rows from a left column and a top row on. */

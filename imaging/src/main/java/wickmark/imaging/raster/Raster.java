@@ -57,12 +57,22 @@ public final class Raster {
     double cy = Math.min(Math.max(y - 0.5, 0), height - 1);
     int x0 = Math.min((int) cx, Math.max(0, width - 2));
     int y0 = Math.min((int) cy, Math.max(0, height - 2));
-    int x1 = Math.min(x0 + 1, width - 1);
-    int y1 = Math.min(y0 + 1, height - 1);
-    double fx = cx - x0;
-    double fy = cy - y0;
-    double upper = cells[y0 * width + x0] * (1 - fx) + cells[y0 * width + x1] * fx;
-    double lower = cells[y1 * width + x0] * (1 - fx) + cells[y1 * width + x1] * fx;
+    return between(
+        y0 * width + x0, Math.min(1, width - 1), height > 1 ? width : 0, cx - x0, cy - y0);
+  }
+
+  /**
+   * Bilinear value between four cells.
+   *
+   * @param at index of the upper left one
+   * @param right how many cells on the one beside it is
+   * @param below how many cells on the one below it is
+   * @param fx share of those on the right
+   * @param fy share of those below
+   */
+  double between(int at, int right, int below, double fx, double fy) {
+    double upper = cells[at] * (1 - fx) + cells[at + right] * fx;
+    double lower = cells[at + below] * (1 - fx) + cells[at + below + right] * fx;
     return upper * (1 - fy) + lower * fy;
   }
 

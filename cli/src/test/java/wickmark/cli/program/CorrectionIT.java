@@ -16,74 +16,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.StreamSupport;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.condition.OS;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import wickmark.cli.browser.Browser;
 
 /**
- * The program's pages in a real browser: what the assembled program wrote is read, printed, and the
- * report corrected by mouse, keyboard and finger, saved, and measured again by the program.
+ * The report corrected in a real browser by mouse, keyboard and finger, saved, and measured again
+ * by the program.
  */
-@DisabledOnOs(value = OS.WINDOWS, disabledReason = "starts the launcher for Unix shells")
-@EnabledIf(
-    value = "wickmark.cli.browser.Browser#isInstalled",
-    disabledReason = "no chromium with its chromedriver is on the PATH")
-class BrowserIT {
+@WithBrowser
+class CorrectionIT extends PagesInABrowser {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String MEASURED = "section[aria-labelledby=h-table] tbody";
   private static final String CORRECTED = "#edit-table";
-
-  @TempDir static Path folder;
-  private static Browser browser;
-
-  @BeforeAll
-  static void measureAnExample() {
-    run("wickmark example ex");
-    run(
-        "wickmark measure ex/icing-scan.jpg ex/icing-bench.jpg"
-            + " --lanes Yolk,Rose,Sky,Leaf,Icing --unknown Icing --out rec");
-    browser = Browser.start(folder);
-  }
-
-  @AfterAll
-  static void closeTheBrowser() {
-    browser.close();
-  }
-
-  @BeforeEach
-  void openTheReport() throws IOException {
-    Files.deleteIfExists(folder.resolve("corrections.json"));
-    // A page with unsaved corrections asks before it is left.
-    browser.run("document.getElementById('edit-save')?.remove()");
-    open("icing-bench");
-  }
-
-  private static void open(String record) {
-    browser.open(folder.resolve("rec").resolve(record).resolve("report.html"));
-    browser.prefer("light");
-    browser.clickOn("correct-start");
-  }
-
-  private static ProgramRun run(String commandLine) {
-    ProgramRun run = ProgramRun.in(folder, commandLine);
-    assertThat(run.exitCode()).as(run.said()).isZero();
-    return run;
-  }
-
-  private static JsonNode record(String name) throws IOException {
-    return MAPPER.readTree(folder.resolve(name).resolve("record.json").toFile());
-  }
 
   private JsonNode save() throws IOException, InterruptedException {
     browser.clickOn("edit-save");
@@ -327,77 +272,5 @@ class BrowserIT {
     browser.run("document.querySelectorAll('#correct details').forEach(d => d.open = true)");
     browser.handle("Sky, spot 1").click();
     assertAccessible("correcting");
-  }
-
-  @Test
-  void everyPageIsAccessibleInLightAndDark() {
-    assertThat(
-            ProgramRun.in(folder, "wickmark check rec/icing-scan ex/hand-readings.csv").exitCode())
-        .isEqualTo(5);
-    run("wickmark pool rec/icing-scan rec/icing-bench --out pooled");
-    for (String page :
-        List.of(
-            "rec/icing-scan/report.html",
-            "rec/icing-scan/check.html",
-            "rec/icing-scan/feedback.html",
-            "pooled/pool.html",
-            "rec/index.html")) {
-      browser.open(folder.resolve(page));
-      assertAccessible(page);
-    }
-  }
-
-  private static void assertAccessible(String page) {
-    browser.prefer("light");
-    assertThat(browser.accessibilityFaults()).as(page).isEmpty();
-    browser.prefer("dark");
-    assertThat(browser.contrastFaults()).as(page + ", dark").isEmpty();
-    assertThat(browser.complaints()).as(page).isEmpty();
-    browser.prefer("light");
-  }
-
-  @Test
-  void theOverviewShowsItsPicturesAndHidesWhatIsNotAskedFor() {
-    browser.open(folder.resolve("rec/index.html"));
-
-    assertThat(browser.findAll(".thumb")).hasSize(2);
-    assertThat(
-            browser.run(
-                "return [...document.querySelectorAll('.thumb')].every(i => i.naturalWidth > 0)"))
-        .isEqualTo(true);
-    browser.clickOn("show-fine");
-    assertThat(browser.findAll(".thumb")).noneMatch(WebElement::isDisplayed);
-  }
-
-  @Test
-  void withoutScriptTheReportIsWholeAndOffersNothingItCannotDo() {
-    browser.run("document.getElementById('edit-save').remove()");
-    browser.script(false);
-    try {
-      browser.open(folder.resolve("rec/icing-bench/report.html"));
-      assertThat(browser.find("#h-correct").isDisplayed()).isFalse();
-      assertThat(browser.find(".straight .profile").isDisplayed()).isTrue();
-      browser.clickOn("show-density");
-      assertThat(browser.find(".straight .profile").isDisplayed()).isFalse();
-    } finally {
-      browser.script(true);
-    }
-  }
-
-  /** Sizes of ISO 216 A4 and US Letter in points; text in the order in which it is printed. */
-  @Test
-  void printsOnA4AndLetterWithoutTheTools() throws IOException {
-    for (double[] paper : new double[][] {{21.0, 29.7, 595, 842}, {21.59, 27.94, 612, 792}}) {
-      try (PDDocument printed = Loader.loadPDF(browser.printed(paper[0], paper[1]))) {
-        assertThat(printed.getPage(0).getMediaBox().getWidth())
-            .isCloseTo((float) paper[2], within(1f));
-        assertThat(printed.getPage(0).getMediaBox().getHeight())
-            .isCloseTo((float) paper[3], within(1f));
-        assertThat(printed.getNumberOfPages()).isBetween(2, 3);
-        String text = new PDFTextStripper().getText(printed);
-        assertThat(text).contains("Distances and Rf", "Icing is consistent with", "Cautions");
-        assertThat(text).doesNotContain("Correct by hand", "Add a spot", "Correct it by hand");
-      }
-    }
   }
 }
