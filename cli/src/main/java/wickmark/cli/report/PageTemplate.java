@@ -20,6 +20,7 @@ import java.util.Base64;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import wickmark.cli.text.VisibleText;
 
 /**
@@ -31,6 +32,9 @@ public final class PageTemplate {
   private static final ObjectMapper DATA =
       JsonMapper.builder().enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN).build();
   private static final String STYLE = resource("report.css");
+
+  /** The engine keeps a template that it has parsed: a batch fills the same one many times. */
+  private static final Map<Class<?>, Configuration> TEMPLATES = new ConcurrentHashMap<>();
 
   private PageTemplate() {}
 
@@ -80,7 +84,10 @@ public final class PageTemplate {
     model.putAll(more);
     StringWriter page = new StringWriter();
     try {
-      templates(home).getTemplate(template).process(model, page);
+      TEMPLATES
+          .computeIfAbsent(home, PageTemplate::templates)
+          .getTemplate(template)
+          .process(model, page);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (TemplateException e) {

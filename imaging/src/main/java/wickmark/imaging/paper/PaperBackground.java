@@ -27,6 +27,12 @@ final class PaperBackground {
   /** How far the paper's hue is looked for, mm. */
   private static final double HUE_REACH = 14;
 
+  /** From block to block of those whose hues are compared: every second one tells as much. */
+  private static final int HUE_STEP = 2;
+
+  /** Blocks in like light from which their median tells more than that of all blocks around. */
+  private static final int LEAST_LIKE = 16;
+
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
 
@@ -141,20 +147,23 @@ final class PaperBackground {
 
   private void mediansOfLikeLight(int y, Raster[] in, Raster[] out) {
     int radius = (int) Math.round(HUE_REACH * mm);
-    int step = Math.max(1, radius / 5);
     int w = valid.width();
     int h = valid.height();
     float[] light = guide.cells();
     float[] on = valid.cells();
-    int[] around = new int[(2 * radius / step + 2) * (2 * radius / step + 2)];
+    int[] around = new int[(2 * radius / HUE_STEP + 2) * (2 * radius / HUE_STEP + 2)];
     int[] like = new int[around.length];
     double[] values = new double[around.length];
     for (int x = 0; x < w; x++) {
       int n = 0;
       int m = 0;
       float here = light[y * w + x];
-      for (int j = firstFrom(y - radius, step); j <= Math.min(h - 1, y + radius); j += step) {
-        for (int i = firstFrom(x - radius, step); i <= Math.min(w - 1, x + radius); i += step) {
+      for (int j = firstFrom(y - radius, HUE_STEP);
+          j <= Math.min(h - 1, y + radius);
+          j += HUE_STEP) {
+        for (int i = firstFrom(x - radius, HUE_STEP);
+            i <= Math.min(w - 1, x + radius);
+            i += HUE_STEP) {
           int at = j * w + i;
           if (on[at] != 0) {
             around[m++] = at;
@@ -164,10 +173,10 @@ final class PaperBackground {
           }
         }
       }
-      int count = n > 15 ? n : m;
+      int count = n >= LEAST_LIKE ? n : m;
       for (int c = 0; c < 2 && count > 0; c++) {
         for (int k = 0; k < count; k++) {
-          values[k] = in[c].cells()[n > 15 ? like[k] : around[k]];
+          values[k] = in[c].cells()[n >= LEAST_LIKE ? like[k] : around[k]];
         }
         out[c].set(x, y, (float) Selection.median(values, count));
       }

@@ -38,17 +38,22 @@ final class SlantSearch {
     return RobustPolynomial.fit(u, slant, pieces < 4 ? 0 : 1, 0.005);
   }
 
+  /** Every other shear is tried, then those beside the best: the energy's peak is wider. */
   private static double lean(EdgeBand band, double low, double high, int half, double pitch) {
     double[] energy = new double[2 * STEPS + 1];
-    int best = STEPS;
-    for (int i = 0; i < energy.length; i++) {
-      double shear = (i - STEPS) * STEP;
-      energy[i] = energy(band, low, high, half, shear, pitch);
+    int best = 0;
+    for (int i = 0; i < energy.length; i += 2) {
+      energy[i] = energy(band, low, high, half, (i - STEPS) * STEP, pitch);
       best = energy[i] > energy[best] ? i : best;
     }
     if (best == 0 || best == energy.length - 1) {
       return 0;
     }
+    for (int i : new int[] {best - 1, best + 1}) {
+      energy[i] = energy(band, low, high, half, (i - STEPS) * STEP, pitch);
+    }
+    best = energy[best - 1] > energy[best] ? best - 1 : best;
+    best = energy[best + 1] > energy[best] ? best + 1 : best;
     double bend = energy[best - 1] - 2 * energy[best] + energy[best + 1];
     double shift = bend < 0 ? 0.5 * (energy[best - 1] - energy[best + 1]) / bend : 0;
     return (best - STEPS + shift) * STEP;

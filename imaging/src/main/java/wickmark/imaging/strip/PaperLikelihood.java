@@ -1,7 +1,7 @@
 package wickmark.imaging.strip;
 
-import java.util.Arrays;
 import wickmark.imaging.raster.ColourRaster;
+import wickmark.imaging.raster.Selection;
 
 /**
  * Looks just inside and just outside a quadrilateral: the edge of a sheet of paper is a step in
@@ -95,8 +95,7 @@ final class PaperLikelihood {
           values[n++] = step[k][c];
         }
       }
-      Arrays.sort(values);
-      typical[c] = values[n / 2];
+      typical[c] = Selection.median(values, n);
     }
     double size = norm(typical);
     double agree = 0;
@@ -154,9 +153,7 @@ final class PaperLikelihood {
         light[i * GRID + j] = Math.max(c[0], Math.max(c[1], c[2]));
       }
     }
-    double[] sorted = light.clone();
-    Arrays.sort(sorted);
-    double paper = sorted[sorted.length * 3 / 4];
+    double paper = Selection.nth(light.clone(), light.length, light.length * 3 / 4);
     int dark = 0;
     for (double l : light) {
       dark += l < DARK * paper ? 1 : 0;
@@ -166,8 +163,6 @@ final class PaperLikelihood {
   }
 
   private static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    return sorted[sorted.length / 2];
+    return Selection.median(values.clone(), values.length);
   }
 }

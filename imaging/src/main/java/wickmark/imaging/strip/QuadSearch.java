@@ -131,7 +131,9 @@ final class QuadSearch {
     int borders = 0;
     for (int i = 0; i < 4; i++) {
       int j = (i + 1) % 4;
-      double l = Math.hypot(x[j] - x[i], y[j] - y[i]);
+      double dx = x[j] - x[i];
+      double dy = y[j] - y[i];
+      double l = Math.sqrt(dx * dx + dy * dy);
       if (l < LEAST_SIDE) {
         return 0;
       }

@@ -22,6 +22,9 @@ public record StripOutline(
   /** Share of the whole sheet below which a sheet is a part of it, not the same seen again. */
   private static final double CUT_SHORT = 0.985;
 
+  /** Share of a sheet from which it lies in another: sides are followed a little differently. */
+  private static final double WITHIN = 0.97;
+
   public StripOutline {
     if (corners.size() != 4 || sides.size() != 4) {
       throw new IllegalArgumentException("a strip has four corners and four sides");
@@ -33,6 +36,11 @@ public record StripOutline(
   /** Share of the smaller sheet that lies in the other, 0 to 1. */
   public double overlap(StripOutline other) {
     return quad().overlap(other.quad());
+  }
+
+  /** Whether this sheet is another or a part of it. */
+  public boolean isWithin(StripOutline other) {
+    return other.quad().shareOf(quad()) > WITHIN;
   }
 
   /**

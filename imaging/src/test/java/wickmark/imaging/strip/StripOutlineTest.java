@@ -55,4 +55,16 @@ class StripOutlineTest {
     assertThat(sheet(160, 160, 640, 1240).cutOf(WHOLE)).isEmpty();
     assertThat(WHOLE.cutOf(sheet(102, 190, 699, 1301))).isEmpty();
   }
+
+  @Test
+  void aPartLiesWithinItsSheet() {
+    assertThat(sheet(98, 190, 700, 1300).isWithin(WHOLE)).isTrue();
+    assertThat(WHOLE.isWithin(sheet(102, 101, 699, 1299))).isTrue();
+  }
+
+  @Test
+  void aSheetThatGoesOnBeyondDoesNotLieWithin() {
+    assertThat(WHOLE.isWithin(sheet(100, 190, 700, 1300))).isFalse();
+    assertThat(sheet(160, 190, 760, 1300).isWithin(WHOLE)).isFalse();
+  }
 }
