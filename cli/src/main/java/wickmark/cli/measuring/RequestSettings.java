@@ -5,20 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import wickmark.imaging.ReadingRequest;
 import wickmark.imaging.ReadingRequest.Area;
 import wickmark.imaging.ReadingRequest.SaidLines;
-import wickmark.imaging.ReadingRequest.SaidScale;
-import wickmark.imaging.ReadingRequest.SaidSpot;
 import wickmark.imaging.ReadingRequest.SaidStrip;
-import wickmark.imaging.ReadingRequest.Segment;
 import wickmark.imaging.photo.PhotoPoint;
 
 /**
@@ -27,10 +22,6 @@ import wickmark.imaging.photo.PhotoPoint;
  * measured and compared is always there, for it always has a say.
  */
 public final class RequestSettings {
-  private static final String ADD = "add";
-  private static final String MOVE = "move";
-  private static final String REMOVE = "remove";
-
   private static final Set<String> NAMES =
       Set.of(
           "lanes",
@@ -89,70 +80,9 @@ public final class RequestSettings {
         settings,
         "ignore",
         said.strip().ignored().stream().map(a -> numbers(a.from(), a.to())).toList());
-    putList(settings, "spots", said.spots().stream().map(RequestSettings::spot).toList());
-    said.scale().ifPresent(scale -> putScale(settings, scale));
+    putList(settings, "spots", said.spots().stream().map(SpotSettings::of).toList());
+    said.scale().ifPresent(scale -> ScaleSettings.put(settings, scale));
     return settings;
-  }
-
-  /** What is said of a spot, as a list: the word, the lane, then the places. */
-  private static List<Object> spot(SaidSpot spot) {
-    if (spot instanceof SaidSpot.Added added) {
-      return List.of(ADD, added.lane(), added.place().x(), added.place().y());
-    }
-    if (spot instanceof SaidSpot.Moved moved) {
-      return List.of(
-          MOVE,
-          moved.lane(),
-          moved.found().x(),
-          moved.found().y(),
-          moved.place().x(),
-          moved.place().y());
-    }
-    return List.of(REMOVE, spot.place().x(), spot.place().y());
-  }
-
-  private static SaidSpot asSpot(Object value) {
-    List<?> parts = Settings.asList("spots", value, -1);
-    String word = parts.isEmpty() ? "" : String.valueOf(parts.get(0));
-    if (word.equals(ADD) && parts.size() == 4) {
-      return new SaidSpot.Added(lane(parts), place(parts, 2));
-    }
-    if (word.equals(MOVE) && parts.size() == 6) {
-      return new SaidSpot.Moved(lane(parts), place(parts, 2), place(parts, 4));
-    }
-    if (word.equals(REMOVE) && parts.size() == 3) {
-      return new SaidSpot.Removed(place(parts, 1));
-    }
-    throw new IllegalArgumentException(
-        "the setting \"spots\" has an entry that is none of [\"add\", lane, x, y], [\"move\", lane,"
-            + " x, y, to x, to y] and [\"remove\", x, y]");
-  }
-
-  private static String lane(List<?> parts) {
-    return Settings.asText("spots", parts.get(1));
-  }
-
-  private static PhotoPoint place(List<?> parts, int at) {
-    return new PhotoPoint(
-        Settings.asNumber("spots", parts.get(at)), Settings.asNumber("spots", parts.get(at + 1)));
-  }
-
-  private static void putScale(Map<String, Object> settings, SaidScale scale) {
-    if (scale instanceof SaidScale.Dpi said) {
-      settings.put("dpi", said.dpi());
-    } else if (scale instanceof SaidScale.StripWidth said) {
-      settings.put("stripWidth", said.mm());
-    } else if (scale instanceof SaidScale.StripHeight said) {
-      settings.put("stripHeight", said.mm());
-    } else if (scale instanceof SaidScale.StripSize said) {
-      settings.put("stripWidth", said.widthMm());
-      settings.put("stripHeight", said.heightMm());
-    } else if (scale instanceof SaidScale.Print said) {
-      settings.put("printedLength", said.barMm());
-    } else if (scale instanceof SaidScale.Span said) {
-      settings.put("span", numbers(said.from(), said.to()));
-      settings.put("spanMillimetres", said.mm());
-    }
   }
 
   private static void putList(Map<String, Object> settings, String name, List<?> values) {
@@ -161,7 +91,7 @@ public final class RequestSettings {
     }
   }
 
-  private static List<Double> numbers(PhotoPoint from, PhotoPoint to) {
+  static List<Double> numbers(PhotoPoint from, PhotoPoint to) {
     return List.of(from.x(), from.y(), to.x(), to.y());
   }
 
@@ -171,7 +101,7 @@ public final class RequestSettings {
    * @throws IllegalArgumentException if a setting of one of these names holds something else
    */
   public static MeasuringRequest from(Map<String, Object> settings) {
-    Settings s = new Settings(settings);
+    CheckedSettings s = new CheckedSettings(settings);
     MeasuringRequest usual = MeasuringRequest.of(reading(s));
     return usual
         .withCentre(s.text("spotCentre").map(OptionText::spotCentre).orElse(usual.centre()))
@@ -180,121 +110,34 @@ public final class RequestSettings {
             s.number("toleranceColour").orElse(usual.matching().toleranceColour()));
   }
 
-  private static ReadingRequest reading(Settings s) {
+  private static ReadingRequest reading(CheckedSettings s) {
     OptionalDouble count = s.number("laneCount");
     return new ReadingRequest(
         s.texts("lanes"),
         new LinkedHashSet<>(s.texts("unknown")),
         count.isPresent() ? OptionalInt.of((int) count.getAsDouble()) : OptionalInt.empty(),
-        scale(s),
+        ScaleSettings.from(s),
         new SaidStrip(
-            s.list("corners").stream().map(Settings::asPoint).toList(),
+            s.list("corners").stream().map(CheckedSettings::asPoint).toList(),
             s.text("bottom").map(OptionText::bottom),
             s.list("ignore").stream()
-                .map(value -> Settings.asSegment("ignore", value))
+                .map(value -> CheckedSettings.asSegment("ignore", value))
                 .map(segment -> new Area(segment.from(), segment.to()))
                 .toList()),
         new SaidLines(s.segment("baseline"), s.segment("front"), origins(s)),
-        s.list("spots").stream().map(RequestSettings::asSpot).toList());
+        s.list("spots").stream().map(SpotSettings::from).toList());
   }
 
-  private static Map<String, PhotoPoint> origins(Settings s) {
+  private static Map<String, PhotoPoint> origins(CheckedSettings s) {
     Map<String, PhotoPoint> origins = new LinkedHashMap<>();
     for (Object entry : s.list("origin")) {
-      List<?> origin = Settings.asList("origin", entry, 3);
+      List<?> origin = CheckedSettings.asList("origin", entry, 3);
       origins.put(
-          Settings.asText("origin", origin.get(0)),
+          CheckedSettings.asText("origin", origin.get(0)),
           new PhotoPoint(
-              Settings.asNumber("origin", origin.get(1)),
-              Settings.asNumber("origin", origin.get(2))));
+              CheckedSettings.asNumber("origin", origin.get(1)),
+              CheckedSettings.asNumber("origin", origin.get(2))));
     }
     return origins;
-  }
-
-  private static Optional<SaidScale> scale(Settings s) {
-    OptionalDouble dpi = s.number("dpi");
-    if (dpi.isPresent()) {
-      return Optional.of(new SaidScale.Dpi(dpi.getAsDouble()));
-    }
-    OptionalDouble width = s.number("stripWidth");
-    OptionalDouble height = s.number("stripHeight");
-    if (width.isPresent() && height.isPresent()) {
-      return Optional.of(new SaidScale.StripSize(width.getAsDouble(), height.getAsDouble()));
-    }
-    if (width.isPresent()) {
-      return Optional.of(new SaidScale.StripWidth(width.getAsDouble()));
-    }
-    if (height.isPresent()) {
-      return Optional.of(new SaidScale.StripHeight(height.getAsDouble()));
-    }
-    OptionalDouble printed = s.number("printedLength");
-    if (printed.isPresent()) {
-      return Optional.of(new SaidScale.Print(printed.getAsDouble()));
-    }
-    Optional<Segment> span = s.segment("span");
-    OptionalDouble millimetres = s.number("spanMillimetres");
-    if (span.isPresent() != millimetres.isPresent()) {
-      throw new IllegalArgumentException(
-          "the settings \"span\" and \"spanMillimetres\" are not both there");
-    }
-    return span.map(ends -> new SaidScale.Span(ends.from(), ends.to(), millimetres.getAsDouble()));
-  }
-
-  /** Settings by name, each checked for its kind. */
-  private record Settings(Map<String, Object> values) {
-    List<?> list(String name) {
-      @Nullable Object value = values.get(name);
-      return value == null ? List.of() : asList(name, value, -1);
-    }
-
-    List<String> texts(String name) {
-      return list(name).stream().map(value -> asText(name, value)).toList();
-    }
-
-    OptionalDouble number(String name) {
-      @Nullable Object value = values.get(name);
-      return value == null ? OptionalDouble.empty() : OptionalDouble.of(asNumber(name, value));
-    }
-
-    Optional<String> text(String name) {
-      return Optional.ofNullable(values.get(name)).map(String::valueOf);
-    }
-
-    Optional<Segment> segment(String name) {
-      return Optional.ofNullable(values.get(name)).map(value -> asSegment(name, value));
-    }
-
-    static List<?> asList(String name, Object value, int size) {
-      if (value instanceof List<?> list && (size < 0 || list.size() == size)) {
-        return list;
-      }
-      throw new IllegalArgumentException("the setting \"" + name + "\" is not a list as expected");
-    }
-
-    static String asText(String name, @Nullable Object value) {
-      if (value instanceof String text) {
-        return text;
-      }
-      throw new IllegalArgumentException("the setting \"" + name + "\" has a name that is no text");
-    }
-
-    static double asNumber(String name, @Nullable Object value) {
-      if (value instanceof Number number) {
-        return number.doubleValue();
-      }
-      throw new IllegalArgumentException("the setting \"" + name + "\" is not a number");
-    }
-
-    static PhotoPoint asPoint(Object value) {
-      List<?> two = asList("corners", value, 2);
-      return new PhotoPoint(asNumber("corners", two.get(0)), asNumber("corners", two.get(1)));
-    }
-
-    static Segment asSegment(String name, Object value) {
-      List<?> four = asList(name, value, 4);
-      return new Segment(
-          new PhotoPoint(asNumber(name, four.get(0)), asNumber(name, four.get(1))),
-          new PhotoPoint(asNumber(name, four.get(2)), asNumber(name, four.get(3))));
-    }
   }
 }
