@@ -24,7 +24,7 @@ import wickmark.imaging.strip.StripOutline;
  */
 final class StripChoice {
   /** Cells per (nominal) millimetre of the quick look. */
-  private static final double CELLS_PER_MM = 5;
+  private static final double CELLS_PER_MM = 4;
 
   private static final double BLOCK_MM = 2;
 
