@@ -67,9 +67,6 @@ final class StripChoice {
    */
   private static final double CLEARER_PART = 0.6;
 
-  /** Outlines looked at by their rank alone. */
-  static final int BEST_OUTLINES = 5;
-
   /** Confidence of a graduated edge that no pencilled row reaches. */
   private static final double SURE_MARKS = 0.85;
 
@@ -167,10 +164,16 @@ final class StripChoice {
    * Weighs the outlines; best first. Those that do not rank first count only where another strip
    * could lie: beside the best, as well seen or nearly so, and not on a ruler. What lies over the
    * best seen one and cannot reach it, whatever is on it, is passed over.
+   *
+   * @param most how many are looked at by their rank alone
    */
   static List<Candidate> weigh(
-      Photo photo, ReadingRequest request, List<StripOutline> outlines, ScaleSources scales) {
-    int first = Math.min(BEST_OUTLINES, outlines.size());
+      Photo photo,
+      ReadingRequest request,
+      List<StripOutline> outlines,
+      int most,
+      ScaleSources scales) {
+    int first = Math.min(most, outlines.size());
     List<StripOutline> next = new ArrayList<>(outlines.subList(0, first));
     next.sort(Comparator.comparingDouble(StripOutline::score).reversed());
     List<StripOutline> bestSeen = next.subList(0, Math.min(1, first));

@@ -8,6 +8,12 @@ import wickmark.imaging.strip.StripOutline;
 
 /** Reads strips from a photo or a scan: finds them, then takes each through its stages. */
 public final class StripReader {
+  /** Outlines looked at by their rank alone. */
+  private static final int BEST_OUTLINES = 5;
+
+  /** The same where none of those is a convincing strip: on drawn tiles it ranked 6th to 14th. */
+  private static final int MORE_OUTLINES = 20;
+
   /** Outlines looked at, those that lie beside the best with them. */
   private static final int MOST_OUTLINES = 20;
 
@@ -66,16 +72,28 @@ public final class StripReader {
     if (!onCard.isEmpty() && StripSelection.saidBeside(onCard, request).isEmpty()) {
       return onCard;
     }
-    List<StripChoice.Candidate> strips = strips(anywhere(scales), scales);
+    List<StripChoice.Candidate> strips =
+        strips(anywhere(scales, BEST_OUTLINES, MOST_OUTLINES), scales);
+    if (strips.stream().noneMatch(StripSelection::isConvincing)) {
+      // A strip on tiles or on a tray ranks below what it lies on.
+      int more = MORE_OUTLINES + MOST_OUTLINES;
+      strips = strips(anywhere(scales, MORE_OUTLINES, more), MORE_OUTLINES, scales);
+    }
     return strips.isEmpty() && scales.card().isEmpty()
         ? strips(List.of(SaidOutline.wholePicture(photo)), scales)
         : strips;
   }
 
   private List<StripChoice.Candidate> strips(List<StripOutline> outlines, ScaleSources scales) {
+    return strips(outlines, BEST_OUTLINES, scales);
+  }
+
+  /** The strips among outlines, of which so many are looked at by their rank alone. */
+  private List<StripChoice.Candidate> strips(
+      List<StripOutline> outlines, int first, ScaleSources scales) {
     watch.enters(ReadingStage.CHOOSE);
     return StripSelection.of(
-        StripChoice.weigh(photo, request, outlines, scales), request, scales.rulers());
+        StripChoice.weigh(photo, request, outlines, first, scales), request, scales.rulers());
   }
 
   private List<StripOutline> onCard(ScaleSources scales) {
@@ -85,19 +103,14 @@ public final class StripReader {
         .map(
             card ->
                 new CardPlace(photo, card)
-                    .outlines(
-                        StripChoice.BEST_OUTLINES, MOST_OUTLINES, request.strip().ignoredAreas()))
+                    .outlines(BEST_OUTLINES, MOST_OUTLINES, request.strip().ignoredAreas()))
         .orElse(List.of());
   }
 
-  private List<StripOutline> anywhere(ScaleSources scales) {
+  private List<StripOutline> anywhere(ScaleSources scales, int best, int most) {
     watch.enters(ReadingStage.FIND);
     return StripFinder.find(
-            photo,
-            StripChoice.BEST_OUTLINES,
-            MOST_OUTLINES,
-            request.strip().ignoredAreas(),
-            RulerRow.marks(scales.rulers()))
+            photo, best, most, request.strip().ignoredAreas(), RulerRow.marks(scales.rulers()))
         .stream()
         .filter(o -> scales.card().filter(card -> CardPlace.isCard(card, o)).isEmpty())
         .toList();

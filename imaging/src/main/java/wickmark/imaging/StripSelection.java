@@ -16,11 +16,23 @@ final class StripSelection {
   /** Least evidence of a strip that nobody pointed at. */
   static final double LEAST_EVIDENCE = 5.6;
 
+  /**
+   * Evidence from which a strip is one: in 176 drawn and practice pictures right ones had at least
+   * 9.2, wrong ones at most 7.7.
+   */
+  private static final double CONVINCING = 9;
+
   /** Least evidence of a second strip: most pictures show one. */
   private static final double LEAST_FURTHER = 5.6;
 
   /** Least evidence of a second strip that shows no front. */
   private static final double LEAST_FRONTLESS = 5.8;
+
+  /**
+   * Least evidence of a second strip as a part of the best's: strips of one picture are alike, the
+   * tiles that they lie on have half as much at the most.
+   */
+  private static final double FURTHER_LIKE_BEST = 0.6;
 
   private static final double LEAST_FURTHER_BASELINE = 0.5;
 
@@ -79,6 +91,11 @@ final class StripSelection {
     return c.total() >= LEAST_EVIDENCE && isDeveloped(c);
   }
 
+  /** Whether so much speaks for it that no other outline need be looked for. */
+  static boolean isConvincing(StripChoice.Candidate c) {
+    return c.total() >= CONVINCING;
+  }
+
   private boolean isStrip(StripChoice.Candidate c) {
     return saidOn(c) > 0
         || (c.total() >= LEAST_EVIDENCE
@@ -88,6 +105,7 @@ final class StripSelection {
   private boolean isFurther(StripChoice.Candidate c, StripChoice.Candidate best) {
     return saidOn(c) > 0
         || (c.total() >= (c.layout().front() == null ? LEAST_FRONTLESS : LEAST_FURTHER)
+            && c.total() >= FURTHER_LIKE_BEST * best.total()
             && c.layout().baseline() != null
             && c.layout().baseline().certainty() >= LEAST_FURTHER_BASELINE
             && c.light() >= LIKE_PAPER * best.light()

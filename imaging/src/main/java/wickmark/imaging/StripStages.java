@@ -173,6 +173,7 @@ final class StripStages {
       return StripRefusals.noFront();
     }
     List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));
+    doubts.addAll(StripExposure.doubts(strip, doubts));
     doubts.addAll(FindingDoubts.of(confidence));
     doubts.addAll(ofSpots);
     return new StripOutcome.Read(
