@@ -11,6 +11,7 @@ import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.pose.SheetView;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.scale.RulerEdge;
 import wickmark.imaging.straight.PaperShape;
@@ -27,9 +28,6 @@ final class StripChoice {
   private static final double CELLS_PER_MM = 5;
 
   private static final double BLOCK_MM = 2;
-
-  /** Half the outline of a usual strip, mm: what a millimetre is where there is no scale. */
-  private static final double USUAL_HALF_OUTLINE_MM = 210;
 
   /** Weight of the outline's score (0 to 1) against the content's. */
   private static final double OUTLINE_WEIGHT = 8;
@@ -136,15 +134,7 @@ final class StripChoice {
       if (plane.millimetresPerUnit().isPresent()) {
         return 1 / plane.millimetresPerUnit().getAsDouble();
       }
-      double sum = 0;
-      for (int i = 0; i < 4; i++) {
-        sum +=
-            plane
-                .view()
-                .toPlane(outline.corners().get(i))
-                .distanceTo(plane.view().toPlane(outline.corners().get((i + 1) % 4)));
-      }
-      return sum / 2 / USUAL_HALF_OUTLINE_MM;
+      return 1 / SheetView.usualMillimetresPerUnit(plane.view(), outline.corners());
     }
   }
 
