@@ -61,6 +61,13 @@ class PlaneScaleFinderTest {
       return new Camera(r, centre);
     }
 
+    /** The same, turned about its axis (degrees). */
+    Camera turned(double degrees) {
+      double c = Math.cos(Math.toRadians(degrees));
+      double s = Math.sin(Math.toRadians(degrees));
+      return new Camera(times(new double[][] {{c, -s, 0}, {s, c, 0}, {0, 0, 1}}, r), centre);
+    }
+
     private static double[][] times(double[][] a, double[][] b) {
       double[][] c = new double[3][3];
       for (int i = 0; i < 3; i++) {
@@ -81,6 +88,18 @@ class PlaneScaleFinderTest {
       }
       return new PhotoPoint(
           WIDTH / 2.0 + FOCAL_PX * at[0] / at[2], HEIGHT / 2.0 + FOCAL_PX * at[1] / at[2]);
+    }
+
+    /** Where on the bench a place of the picture is: along the ray to Z = 0. */
+    double[] onBench(PhotoPoint seen) {
+      double u = (seen.x() - WIDTH / 2.0) / FOCAL_PX;
+      double v = (seen.y() - HEIGHT / 2.0) / FOCAL_PX;
+      double[] ray = new double[3];
+      for (int j = 0; j < 3; j++) {
+        ray[j] = r[0][j] * u + r[1][j] * v + r[2][j];
+      }
+      double t = -centre[2] / ray[2];
+      return new double[] {centre[0] + t * ray[0], centre[1] + t * ray[1]};
     }
 
     RulerEdge edge(double x, GraduationUnit unit, double mmPerMark, Random chance) {
@@ -187,7 +206,7 @@ class PlaneScaleFinderTest {
     RulerEdge far = CAMERA.edge(FAR, GraduationUnit.MILLIMETRE, chance);
     for (int i = 0; i < 4; i++) {
       // 8 mm above the bench a corner is seen some millimetres further out.
-      double[] seen = onBench(CAMERA.sees(STRIP[i][0], STRIP[i][1], 8));
+      double[] seen = CAMERA.onBench(CAMERA.sees(STRIP[i][0], STRIP[i][1], 8));
       double[][] moved = new double[4][2];
       moved[i] = new double[] {seen[0] - STRIP[i][0], seen[1] - STRIP[i][1]};
       assertThat(Math.hypot(moved[i][0], moved[i][1])).isGreaterThan(2);
@@ -196,17 +215,17 @@ class PlaneScaleFinderTest {
     }
   }
 
-  /** Where on the bench a place of the picture is: along the ray to Z = 0. */
-  private static double[] onBench(PhotoPoint seen) {
-    double[][] r = CAMERA.r();
-    double u = (seen.x() - WIDTH / 2.0) / FOCAL_PX;
-    double v = (seen.y() - HEIGHT / 2.0) / FOCAL_PX;
-    double[] ray = new double[3];
-    for (int j = 0; j < 3; j++) {
-      ray[j] = r[0][j] * u + r[1][j] * v + r[2][j];
-    }
-    double t = -CAMERA.centre()[2] / ray[2];
-    return new double[] {CAMERA.centre()[0] + t * ray[0], CAMERA.centre()[1] + t * ray[1]};
+  /** The hand that holds it and the picture's border hide its lower end. */
+  @Test
+  void whereThePictureEndsIsNoSideOfTheSheet() {
+    Camera camera = Camera.tilted(1, -1, 150).turned(2);
+    RulerEdge near = camera.edge(NEAR, GraduationUnit.MILLIMETRE, new Random(9));
+    double[] right = camera.onBench(new PhotoPoint(1180, HEIGHT - 8));
+    double[] left = camera.onBench(new PhotoPoint(420, HEIGHT - 8));
+    double[][] moved = {{0, 0}, {0, 0}, {0, right[1]}, {0, left[1]}};
+    Found found = found(camera, moved, List.of(near));
+    assertThat(Math.abs(found.errorOfFront())).isLessThan(0.003);
+    assertThat(StripConfidence.within(0.01, found.uncertainty())).isLessThan(0.7);
   }
 
   @Test

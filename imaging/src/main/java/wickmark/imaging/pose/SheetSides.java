@@ -1,5 +1,6 @@
 package wickmark.imaging.pose;
 
+import java.util.ArrayList;
 import java.util.List;
 import wickmark.imaging.photo.PhotoPoint;
 
@@ -8,21 +9,45 @@ import wickmark.imaging.photo.PhotoPoint;
  *
  * @param corners in order around the sheet
  * @param sigmaPx standard uncertainty of each
+ * @param ending for each side, from corner i to corner i + 1, whether it is where the picture ends
  */
-record SheetSides(List<PhotoPoint> corners, double sigmaPx) {
+record SheetSides(List<PhotoPoint> corners, double sigmaPx, List<Boolean> ending) {
   /** Half the outline of a usual strip, mm: what a millimetre is where there is no scale. */
   static final double USUAL_HALF_OUTLINE_MM = 210;
 
   /** Standard deviation of a long side's direction on a sheet that was cut with care (ours). */
   private static final double SQUARENESS = 0.2 * Math.PI / 180;
 
+  /** The same of what is no side of the sheet. */
+  private static final double ANY_DIRECTION = 20 * Math.PI / 180;
+
+  /** A side this near to the picture's border, parts of its diagonal, is where the picture ends. */
+  private static final double BORDER = 0.01;
+
   private static final int SIDES = 4;
 
   SheetSides {
     corners = List.copyOf(corners);
-    if (corners.size() != SIDES) {
+    ending = List.copyOf(ending);
+    if (corners.size() != SIDES || ending.size() != SIDES) {
       throw new IllegalArgumentException("a sheet has four corners, was " + corners.size());
     }
+  }
+
+  /** The sides of the sheet in a picture. */
+  static SheetSides of(PlaneEvidence evidence) {
+    double near = BORDER * Math.hypot(evidence.widthPx(), evidence.heightPx());
+    List<Boolean> ending = new ArrayList<>();
+    for (int i = 0; i < SIDES; i++) {
+      PhotoPoint a = evidence.corners().get(i);
+      PhotoPoint b = evidence.corners().get((i + 1) % SIDES);
+      ending.add(
+          Math.max(a.x(), b.x()) < near
+              || Math.max(a.y(), b.y()) < near
+              || Math.min(a.x(), b.x()) > evidence.widthPx() - near
+              || Math.min(a.y(), b.y()) > evidence.heightPx() - near);
+    }
+    return new SheetSides(evidence.corners(), evidence.cornerSigmaPx(), ending);
   }
 
   /**
@@ -77,7 +102,8 @@ record SheetSides(List<PhotoPoint> corners, double sigmaPx) {
       off[i] = StrictMath.atan2(x0 * dy - y0 * dx, x0 * dx + y0 * dy);
       double byCut = cutMm / (millimetresPerUnit * Math.hypot(dx, dy));
       double bySight = sigmaPx / pixels(i);
-      sigma[i] = Math.sqrt(SQUARENESS * SQUARENESS + 2 * byCut * byCut + 2 * bySight * bySight);
+      double cutSquare = ending.get(i) ? ANY_DIRECTION : SQUARENESS;
+      sigma[i] = Math.sqrt(cutSquare * cutSquare + 2 * byCut * byCut + 2 * bySight * bySight);
       double w = 1 / (sigma[i] * sigma[i]);
       off[i] = Math.IEEEremainder(off[i] - sense * i * Math.PI / 2, 2 * Math.PI);
       weights += w;

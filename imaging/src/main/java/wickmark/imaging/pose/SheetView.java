@@ -43,7 +43,7 @@ public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler) 
     RulerRows ruler = new RulerRows(evidence.divisions(), true);
     PlaneFit fit =
         PlaneFit.ofCamera(evidence.widthPx(), evidence.heightPx(), evidence.focalLength35mm());
-    SheetSides sheet = new SheetSides(evidence.corners(), evidence.cornerSigmaPx());
+    SheetSides sheet = SheetSides.of(evidence);
     List<Fitted> all = fitted(fit, sheet, ruler, 1 - DISAGREE);
     if (evidence.divisions().size() > 1 && (all.isEmpty() || all.get(0).misfit() > AGREED)) {
       all.addAll(fitted(fit, sheet, ruler.apart(), DISAGREE));
