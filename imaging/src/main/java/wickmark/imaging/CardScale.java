@@ -151,6 +151,7 @@ final class CardScale {
         1,
         Optional.of(view -> print * millimetresPerUnit(view)),
         false,
+        1,
         doubts);
   }
 
@@ -178,6 +179,7 @@ final class CardScale {
         RulerRow.confidence(rulers),
         Optional.of(view -> RulerRow.millimetresPerUnit(view, marks)),
         false,
+        1,
         List.of(
             disagree(
                 print,

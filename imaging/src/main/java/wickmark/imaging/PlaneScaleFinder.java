@@ -128,6 +128,7 @@ final class PlaneScaleFinder {
         1,
         Optional.empty(),
         true,
+        1,
         doubts);
   }
 
@@ -164,6 +165,7 @@ final class PlaneScaleFinder {
           1,
           Optional.empty(),
           false,
+          fit.careful(),
           doubts);
     }
     double mmPerUnit = fit.ruler().millimetresPerUnit(fit.view()) + FACE_HEIGHT_MM;
@@ -179,6 +181,7 @@ final class PlaneScaleFinder {
         RulerRow.confidence(edges),
         Optional.of(fit.ruler()::millimetresPerUnit),
         false,
+        fit.careful(),
         doubts);
   }
 

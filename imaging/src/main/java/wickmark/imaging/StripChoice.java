@@ -38,6 +38,12 @@ final class StripChoice {
   /** Weight against a side where a ruler has its edge: another step beside it is the strip's. */
   private static final double RULER_SIDE = 1;
 
+  /**
+   * Weight of an outline's square corners: one side of it may be the edge of something else, or of
+   * its shadow.
+   */
+  private static final double SQUARE = 0.3;
+
   /** Outlines of sheets that lie open to view score more. */
   private static final double POOR_OUTLINE = 0.25;
 
@@ -256,6 +262,7 @@ final class StripChoice {
     double total =
         outlineEvidence(outline)
             + layout.score()
+            + SQUARE * (plane.careful() - 1)
             - RULER_WEIGHT * RulerCover.shareInside(whole, edges)
             - RULER_SIDE * sidesOnRulers(outline, edges);
     Candidate found = new Candidate(outline, shape, plane, layout, light, total);

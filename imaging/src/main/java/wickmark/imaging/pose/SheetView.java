@@ -18,8 +18,9 @@ import wickmark.imaging.photo.PhotoPoint;
  * @param view the view
  * @param covariance of its parameters, in their order
  * @param ruler the rows of marks, and whether they agree
+ * @param careful probability that the sheet is cut with care, so that its corners are square
  */
-public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler) {
+public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler, double careful) {
   /** How a sheet may be cut: a corner's standard deviation across a side, and how common it is. */
   private record Cut(double mm, double share) {}
 
@@ -36,7 +37,8 @@ public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler) 
    */
   private static final double AGREED = 6;
 
-  private record Fitted(PlaneFit.Optimum best, RulerRows ruler, double misfit, double log) {}
+  private record Fitted(
+      PlaneFit.Optimum best, RulerRows ruler, Cut cut, double misfit, double log) {}
 
   /** Fits. */
   public static SheetView of(PlaneEvidence evidence) {
@@ -48,7 +50,9 @@ public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler) 
     if (evidence.divisions().size() > 1 && (all.isEmpty() || all.get(0).misfit() > AGREED)) {
       all.addAll(fitted(fit, sheet, ruler.apart(), DISAGREE));
     }
-    return all.isEmpty() ? new SheetView(fit.start(), fit.prior(), ruler.apart()) : mean(fit, all);
+    return all.isEmpty()
+        ? new SheetView(fit.start(), fit.prior(), ruler.apart(), 0)
+        : mean(fit, all);
   }
 
   private static List<Fitted> fitted(
@@ -66,7 +70,7 @@ public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler) 
                 - best.sumOfSquares() / 2
                 - (sides.logSpread() + rows.logSpread())
                 + logDeterminant(best.covariance()) / 2;
-        all.add(new Fitted(best, ruler, sides.sumOfSquares() + rows.disagreement(), log));
+        all.add(new Fitted(best, ruler, cut, sides.sumOfSquares() + rows.disagreement(), log));
       }
     }
     return all;
@@ -101,9 +105,11 @@ public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler) 
     int n = all.get(0).best().point().length;
     double[] mean = new double[n];
     double together = 0;
+    double careful = 0;
     for (Fitted f : all) {
       double share = StrictMath.exp(f.log() - most) / sum;
       together += f.ruler().together() ? share : 0;
+      careful += f.cut() == CUTS.get(0) ? share : 0;
       for (int i = 0; i < n; i++) {
         mean[i] += share * f.best().point()[i];
       }
@@ -120,7 +126,10 @@ public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler) 
     }
     RulerRows ruler = all.get(0).ruler();
     return new SheetView(
-        fit.view(mean), PlaneFit.padded(covariance), together >= 0.5 ? ruler : ruler.apart());
+        fit.view(mean),
+        PlaneFit.padded(covariance),
+        together >= 0.5 ? ruler : ruler.apart(),
+        careful);
   }
 
   private static double logDeterminant(double[][] covariance) {
