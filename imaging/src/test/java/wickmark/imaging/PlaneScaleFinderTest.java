@@ -18,7 +18,7 @@ import wickmark.imaging.strip.StripOutline;
 /**
  * Sheets that are not square and rulers beside them, put into the picture by the camera matrix of
  * the textbook (Hartley, Zisserman: Multiple View Geometry in Computer Vision, 2nd edition 2004,
- * section 6.1, equation 6.8: x = K R [I | −C] X), and the millimetres that come back.
+ * section 6.1: x = K R [I | −C] X), and the millimetres that come back.
  */
 class PlaneScaleFinderTest {
   private static final int WIDTH = 1600;

@@ -12,8 +12,8 @@ import wickmark.imaging.photo.PhotoPoint;
  * (lifted, torn, under a finger). Each of these is a hypothesis, fitted by itself, and so is that
  * two graduated edges do not agree. The view is the mean over all, each with its probability given
  * what is seen, and its covariance holds how far they are apart (Bayesian model averaging: Hoeting,
- * Madigan, Raftery, Volinsky, Statistical Science 14 (1999) 382–417, equations 1 and 2; the
- * evidence of each by Laplace's approximation, equation 14).
+ * Madigan, Raftery, Volinsky, Statistical Science 14 (1999) 382–417, section 1; the evidence of
+ * each by Laplace's approximation).
  *
  * @param view the view
  * @param covariance of its parameters, in their order
