@@ -109,7 +109,7 @@ public record SheetView(PlaneView view, double[][] covariance, RulerRows ruler, 
     for (Fitted f : all) {
       double share = StrictMath.exp(f.log() - most) / sum;
       together += f.ruler().together() ? share : 0;
-      careful += f.cut() == CUTS.get(0) ? share : 0;
+      careful += f.cut().equals(CUTS.get(0)) ? share : 0;
       for (int i = 0; i < n; i++) {
         mean[i] += share * f.best().point()[i];
       }
