@@ -151,13 +151,13 @@ final class CardScale {
         1,
         Optional.of(view -> print * millimetresPerUnit(view)),
         false,
+        1,
         doubts);
   }
 
   private PlaneScale beside(List<RulerEdge> rulers) {
     PlaneEvidence.Division marks = RulerRow.division(rulers.get(0));
-    double mmPerMark = rulers.get(0).millimetresPerMark();
-    double byRuler = PlaneScaleFinder.onPaper(card.view(), marks, mmPerMark);
+    double byRuler = PlaneScaleFinder.onPaper(card.view(), marks);
     double rulerU = PlaneScaleFinder.rulerUncertainty(byRuler);
     double print = byRuler / card.millimetresPerUnit(card.view());
     double apart = byRuler / millimetresPerUnit(card.view()) - 1;
@@ -177,8 +177,9 @@ final class CardScale {
         PixelScale.Source.RULER,
         rulerU,
         RulerRow.confidence(rulers),
-        Optional.of(view -> RulerRow.millimetresPerUnit(view, marks, mmPerMark)),
+        Optional.of(view -> RulerRow.millimetresPerUnit(view, marks)),
         false,
+        1,
         List.of(
             disagree(
                 print,

@@ -44,7 +44,8 @@ final class FindingDoubts {
         SCALE,
         "How long a millimetre is",
         "Compare the strip's width in the report with its true one; if it is wrong, say --span or"
-            + " --strip-height. Rf does not depend on it.");
+            + " --strip-height. A ruler close beside the strip with both its edges in the picture, taken"
+            + " from straight above, leaves less doubt. Rf does not depend on it.");
     add(
         doubts,
         "baseline-unsure",

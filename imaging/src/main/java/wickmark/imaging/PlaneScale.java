@@ -22,6 +22,8 @@ import wickmark.imaging.scale.PixelScale;
  * @param scaleOfView what the scale would be in another view, where it was taken from marks in the
  *     picture, for propagating the view's uncertainty
  * @param flat whether the picture is a scan
+ * @param careful 0 to 1: that the outline is a sheet cut with care, with square corners; 1 where
+ *     nothing was made of it
  * @param doubts two sources that disagree, a resolution that is none
  */
 record PlaneScale(
@@ -33,6 +35,7 @@ record PlaneScale(
     double confidence,
     Optional<ScaleOfView> scaleOfView,
     boolean flat,
+    double careful,
     List<Doubt> doubts) {
   /** Millimetres of the plane's unit as marks in the picture give it in a view. */
   interface ScaleOfView {
@@ -51,6 +54,7 @@ record PlaneScale(
             1,
             Optional.empty(),
             flat,
+            careful,
             doubts);
     if (millimetresPerUnit.isEmpty()) {
       return scaled;
@@ -89,6 +93,7 @@ record PlaneScale(
         confidence,
         scaleOfView,
         flat,
+        careful,
         more);
   }
 

@@ -10,8 +10,8 @@ import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.photo.Resolution;
 import wickmark.imaging.pose.PlaneEvidence;
-import wickmark.imaging.pose.PlaneFit;
 import wickmark.imaging.pose.PlaneView;
+import wickmark.imaging.pose.SheetView;
 import wickmark.imaging.scale.PixelScale;
 import wickmark.imaging.scale.RulerEdge;
 import wickmark.imaging.strip.StripOutline;
@@ -37,6 +37,9 @@ final class PlaneScaleFinder {
 
   /** Scanners keep their resolution within about 0.3 % (common practice), rectangular. */
   private static final double SCANNER_ERROR = 0.003 / 1.7320508;
+
+  /** Graduated edges that have a say in the view; rulers have two. */
+  private static final int MOST_EDGES = 2;
 
   private PlaneScaleFinder() {}
 
@@ -100,7 +103,7 @@ final class PlaneScaleFinder {
     List<Doubt> doubts = new ArrayList<>();
     if (!edges.isEmpty()) {
       PlaneEvidence.Division marks = RulerRow.division(edges.get(0));
-      double byRuler = RulerRow.millimetresPerUnit(view, marks, edges.get(0).millimetresPerMark());
+      double byRuler = RulerRow.millimetresPerUnit(view, marks);
       double apart = byRuler / mmPerUnit - 1;
       if (Math.abs(apart) > 3 * Math.hypot(RULER_ERROR, SCANNER_ERROR)) {
         doubts.add(
@@ -125,18 +128,17 @@ final class PlaneScaleFinder {
         1,
         Optional.empty(),
         true,
+        1,
         doubts);
   }
 
   private static PlaneScale ofPhoto(
       Photo photo, StripOutline outline, List<RulerEdge> edges, boolean claimsResolution) {
-    List<PlaneEvidence.Division> divisions = new ArrayList<>();
-    for (RulerEdge edge : edges.subList(0, Math.min(1, edges.size()))) {
-      divisions.add(RulerRow.division(edge));
-    }
+    List<PlaneEvidence.Division> divisions =
+        edges.stream().limit(MOST_EDGES).map(RulerRow::division).toList();
     double cornerSigma = Math.max(0.7, outline.sidesSigmaPx());
-    PlaneFit.Result fit =
-        PlaneFit.of(
+    SheetView fit =
+        SheetView.of(
             new PlaneEvidence(
                 photo.widthPx(),
                 photo.heightPx(),
@@ -163,12 +165,12 @@ final class PlaneScaleFinder {
           1,
           Optional.empty(),
           false,
+          fit.careful(),
           doubts);
     }
-    double mmPerMark = edges.get(0).millimetresPerMark();
-    double mmPerUnit = onPaper(fit.view(), divisions.get(0), mmPerMark);
-    if (edges.size() > 1) {
-      compare(fit.view(), edges, mmPerUnit, doubts);
+    double mmPerUnit = fit.ruler().millimetresPerUnit(fit.view()) + FACE_HEIGHT_MM;
+    if (divisions.size() > 1 && !fit.ruler().together()) {
+      doubts.add(disagree(fit.view(), edges.get(0), edges.get(1)));
     }
     return new PlaneScale(
         fit.view(),
@@ -177,14 +179,15 @@ final class PlaneScaleFinder {
         PixelScale.Source.RULER,
         rulerUncertainty(mmPerUnit),
         RulerRow.confidence(edges),
-        Optional.of(view -> RulerRow.millimetresPerUnit(view, divisions.get(0), mmPerMark)),
+        Optional.of(fit.ruler()::millimetresPerUnit),
         false,
+        fit.careful(),
         doubts);
   }
 
   /** Millimetres of the unit of the plane that a ruler lies on. */
-  static double onPaper(PlaneView view, PlaneEvidence.Division marks, double mmPerMark) {
-    return RulerRow.millimetresPerUnit(view, marks, mmPerMark) + FACE_HEIGHT_MM;
+  static double onPaper(PlaneView view, PlaneEvidence.Division marks) {
+    return RulerRow.millimetresPerUnit(view, marks) + FACE_HEIGHT_MM;
   }
 
   /** Standard uncertainty of a scale by a ruler, relative: its marks, and how high they lie. */
@@ -192,25 +195,20 @@ final class PlaneScaleFinder {
     return Math.hypot(RULER_ERROR, FACE_HEIGHT_U_MM / mmPerUnit);
   }
 
-  private static void compare(
-      PlaneView view, List<RulerEdge> edges, double mmPerUnit, List<Doubt> doubts) {
-    RulerEdge other = edges.get(1);
-    double second = onPaper(view, RulerRow.division(other), other.millimetresPerMark());
-    double apart = second / mmPerUnit - 1;
-    if (Math.abs(apart) > 0.02) {
-      doubts.add(
-          new Doubt(
-              "scales-disagree",
-              String.format(
-                  Locale.ROOT,
-                  "Two graduated edges give scales %.1f %% apart: %s marks %.4f mm per pixel, %s"
-                      + " marks %.4f mm per pixel. The first was used; check the millimetres"
-                      + " against a known length, or say it with --span.",
-                  100 * Math.abs(apart),
-                  edges.get(0).unit().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                  mmPerUnit / view.focalPx(),
-                  other.unit().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                  second / view.focalPx())));
-    }
+  private static Doubt disagree(PlaneView view, RulerEdge first, RulerEdge other) {
+    double one = onPaper(view, RulerRow.division(first));
+    double two = onPaper(view, RulerRow.division(other));
+    return new Doubt(
+        "scales-disagree",
+        String.format(
+            Locale.ROOT,
+            "Two graduated edges give scales %.1f %% apart: %s marks %.4f mm per pixel, %s"
+                + " marks %.4f mm per pixel. The first was used; check the millimetres"
+                + " against a known length, or say it with --span.",
+            100 * Math.abs(two / one - 1),
+            first.unit().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+            one / view.focalPx(),
+            other.unit().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+            two / view.focalPx()));
   }
 }

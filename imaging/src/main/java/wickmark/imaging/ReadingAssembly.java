@@ -103,10 +103,15 @@ final class ReadingAssembly {
     if (plane.millimetresPerUnit().isEmpty()) {
       return OptionalDouble.empty();
     }
-    double raised =
-        plane.isOfDesk() ? RAISED_DOUBT * (straight.frame.raisedMagnification() - 1) : 0;
     double view = viewUncertainty().relativeScale();
-    return OptionalDouble.of(Math.hypot(Math.hypot(plane.relativeUncertainty(), view), raised));
+    double byPlane = Math.hypot(plane.relativeUncertainty(), view);
+    return OptionalDouble.of(plane.isOfDesk() ? Math.hypot(byPlane, bent()) : byPlane);
+  }
+
+  /** Standard uncertainty of lengths by how the sheet stands off the desk, relative. */
+  private double bent() {
+    double raised = RAISED_DOUBT * (straight.frame.raisedMagnification() - 1);
+    return Math.hypot(raised, straight.frame.bendDoubt());
   }
 
   private static List<Double> fromPhoto(StripFrame frame) {

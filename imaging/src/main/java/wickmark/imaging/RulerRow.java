@@ -17,7 +17,14 @@ final class RulerRow {
   /** A ruler edge below this confidence is not a scale. */
   private static final double LEAST_RULER = 0.5;
 
-  private static final int MOST_MARKS = 70;
+  /** Places of one edge from which the view is found, each the middle of neighbouring marks. */
+  private static final int MOST_GROUPS = 14;
+
+  /** Neighbouring marks whose errors are taken for independent: lenses and rulers bend a little. */
+  private static final int MOST_INDEPENDENT = 5;
+
+  /** Least standard uncertainty of one mark. */
+  private static final double LEAST_SIGMA_PX = 0.25;
 
   private static final double INCH_ONLY = 0.6;
 
@@ -61,20 +68,26 @@ final class RulerRow {
 
   static PlaneEvidence.Division division(RulerEdge edge) {
     List<Graduation> marks = edge.marks();
-    int step = Math.max(1, marks.size() / MOST_MARKS);
+    int size = (marks.size() + MOST_GROUPS - 1) / MOST_GROUPS;
+    int groups = (marks.size() + size - 1) / size;
+    double[] index = new double[groups];
     List<PhotoPoint> at = new ArrayList<>();
-    List<Integer> index = new ArrayList<>();
-    for (int i = 0; i < marks.size(); i += step) {
-      at.add(marks.get(i).at());
-      index.add(marks.get(i).index());
+    for (int g = 0; g < groups; g++) {
+      List<Graduation> group =
+          marks.subList(g * marks.size() / groups, (g + 1) * marks.size() / groups);
+      index[g] = group.stream().mapToInt(Graduation::index).average().orElseThrow();
+      at.add(
+          new PhotoPoint(
+              group.stream().mapToDouble(m -> m.at().x()).average().orElseThrow(),
+              group.stream().mapToDouble(m -> m.at().y()).average().orElseThrow()));
     }
-    double sigma = Math.max(0.25, 1.5 * edge.residualPx());
+    double sigma = Math.max(LEAST_SIGMA_PX, 1.5 * edge.residualPx());
     return new PlaneEvidence.Division(
-        index.stream().mapToInt(Integer::intValue).toArray(), at, sigma);
+        index, at, sigma / Math.sqrt(Math.min(size, MOST_INDEPENDENT)), edge.millimetresPerMark());
   }
 
   /** From the evenly divided row that fits the marks best on the plane. */
-  static double millimetresPerUnit(PlaneView view, PlaneEvidence.Division marks, double mmPerMark) {
-    return mmPerMark / EvenRow.fit(view, marks).step();
+  static double millimetresPerUnit(PlaneView view, PlaneEvidence.Division marks) {
+    return marks.millimetresPerMark() / EvenRow.fit(view, marks).step();
   }
 }

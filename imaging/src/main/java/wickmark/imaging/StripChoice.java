@@ -11,6 +11,7 @@ import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.pose.SheetView;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.scale.RulerEdge;
 import wickmark.imaging.straight.PaperShape;
@@ -28,9 +29,6 @@ final class StripChoice {
 
   private static final double BLOCK_MM = 2;
 
-  /** Half the outline of a usual strip, mm: what a millimetre is where there is no scale. */
-  private static final double USUAL_HALF_OUTLINE_MM = 210;
-
   /** Weight of the outline's score (0 to 1) against the content's. */
   private static final double OUTLINE_WEIGHT = 8;
 
@@ -39,6 +37,12 @@ final class StripChoice {
 
   /** Weight against a side where a ruler has its edge: another step beside it is the strip's. */
   private static final double RULER_SIDE = 1;
+
+  /**
+   * Weight of an outline's square corners: one side of it may be the edge of something else, or of
+   * its shadow.
+   */
+  private static final double SQUARE = 0.3;
 
   /** Outlines of sheets that lie open to view score more. */
   private static final double POOR_OUTLINE = 0.25;
@@ -139,15 +143,7 @@ final class StripChoice {
       if (plane.millimetresPerUnit().isPresent()) {
         return 1 / plane.millimetresPerUnit().getAsDouble();
       }
-      double sum = 0;
-      for (int i = 0; i < 4; i++) {
-        sum +=
-            plane
-                .view()
-                .toPlane(outline.corners().get(i))
-                .distanceTo(plane.view().toPlane(outline.corners().get((i + 1) % 4)));
-      }
-      return sum / 2 / USUAL_HALF_OUTLINE_MM;
+      return 1 / SheetView.usualMillimetresPerUnit(plane.view(), outline.corners());
     }
   }
 
@@ -280,6 +276,7 @@ final class StripChoice {
     double total =
         outlineEvidence(outline)
             + layout.score()
+            + SQUARE * (plane.careful() - 1)
             - RULER_WEIGHT * RulerCover.shareInside(whole, edges)
             - RULER_SIDE * sidesOnRulers(outline, edges);
     Candidate found = new Candidate(outline, shape, plane, layout, light, total);

@@ -12,14 +12,26 @@ public record EvenRow(double middleIndex, PlanePoint middle, double stepX, doubl
 
   /** Fits the row to marks as a view sees them. */
   public static EvenRow fit(PlaneView view, PlaneEvidence.Division marks) {
-    int n = marks.index().length;
+    return fit(places(view, marks), marks.index());
+  }
+
+  /** Where the marks lie on the plane as a view sees them. */
+  static PlanePoint[] places(PlaneView view, PlaneEvidence.Division marks) {
+    PlanePoint[] p = new PlanePoint[marks.index().length];
+    for (int i = 0; i < p.length; i++) {
+      p[i] = view.toPlane(marks.at().get(i));
+    }
+    return p;
+  }
+
+  /** Fits the row to places on the plane. */
+  static EvenRow fit(PlanePoint[] p, double[] index) {
+    int n = p.length;
     double mk = 0;
     double mx = 0;
     double my = 0;
-    PlanePoint[] p = new PlanePoint[n];
     for (int i = 0; i < n; i++) {
-      p[i] = view.toPlane(marks.at().get(i));
-      mk += marks.index()[i] / (double) n;
+      mk += index[i] / n;
       mx += p[i].x() / n;
       my += p[i].y() / n;
     }
@@ -27,7 +39,7 @@ public record EvenRow(double middleIndex, PlanePoint middle, double stepX, doubl
     double skx = 0;
     double sky = 0;
     for (int i = 0; i < n; i++) {
-      double k = marks.index()[i] - mk;
+      double k = index[i] - mk;
       skk += k * k;
       skx += k * (p[i].x() - mx);
       sky += k * (p[i].y() - my);
@@ -36,7 +48,7 @@ public record EvenRow(double middleIndex, PlanePoint middle, double stepX, doubl
   }
 
   /** Where the row has a mark. */
-  PlanePoint at(int index) {
+  PlanePoint at(double index) {
     double k = index - middleIndex;
     return new PlanePoint(middle.x() + k * stepX, middle.y() + k * stepY);
   }

@@ -10,9 +10,9 @@ import wickmark.imaging.photo.PhotoPoint;
  * @param widthPx of the photo
  * @param heightPx of the photo
  * @param focalLength35mm the 35-mm-equivalent focal length, where the file says it
- * @param corners of a sheet cut square, in order around it
+ * @param corners of a sheet that was to be cut square, in order around it
  * @param cornerSigmaPx standard uncertainty of each
- * @param divisions rows of evenly spaced marks in the plane, such as a ruler's
+ * @param divisions rows of evenly spaced marks, such as a ruler's, the one to be trusted most first
  */
 public record PlaneEvidence(
     int widthPx,
@@ -22,6 +22,14 @@ public record PlaneEvidence(
     double cornerSigmaPx,
     List<Division> divisions) {
 
-  /** One row of marks: index in whole marks from any zero, and where it is seen. */
-  public record Division(int[] index, List<PhotoPoint> at, double sigmaPx) {}
+  /**
+   * One row of marks, or of the middles of neighbouring ones.
+   *
+   * @param index in marks from any zero
+   * @param at where each is seen
+   * @param sigmaPx standard uncertainty of that
+   * @param millimetresPerMark from one index to the next
+   */
+  public record Division(
+      double[] index, List<PhotoPoint> at, double sigmaPx, double millimetresPerMark) {}
 }

@@ -13,19 +13,14 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DiagonalMatrix;
 import org.apache.commons.math3.util.Pair;
-import wickmark.imaging.photo.PhotoPoint;
 
 /**
  * Estimates how the camera sees the plane by least squares over four parameters (ln f, k, a, b; see
- * {@link PlaneView}) from what cameras are like, and from either a sheet's corners, which are right
- * angles as well as scissors cut them, and rows of marks, which are straight and evenly divided; or
- * places that are known. All residuals are in units of their standard uncertainty, so that the
- * inverse normal matrix is the covariance.
+ * {@link PlaneView}) from what cameras are like and from what is seen: places that are known, or
+ * what {@link SheetView} knows of a sheet and a ruler. All residuals are in units of their standard
+ * uncertainty, so that the inverse normal matrix is the covariance.
  */
 public final class PlaneFit {
-  /** Standard deviation of a corner's angle from 90° on cut paper: 0.3° (common practice). */
-  private static final double SQUARENESS = 0.3 * Math.PI / 180;
-
   /** 35-mm-equivalent focal length of a phone's main camera: 24 to 50 mm cover what is met. */
   private static final double USUAL_FOCAL_35MM = 29;
 
@@ -50,29 +45,39 @@ public final class PlaneFit {
 
   private static final int PARAMETERS = 6;
 
+  /** Relative change of the sum of squares at which the search ends. */
+  private static final double ENOUGH = 1e-6;
+
   private final PlaneView start;
 
   /** Standard deviation of each parameter among cameras; 0 for one that is not sought. */
   private final double[] spread;
 
-  private final Function<PlaneView, double[]> seen;
-
-  private PlaneFit(PlaneView start, double[] spread, Function<PlaneView, double[]> seen) {
+  private PlaneFit(PlaneView start, double[] spread) {
     this.start = start;
     this.spread = spread;
-    this.seen = seen;
   }
 
-  /**
-   * The view and its covariance (ln f, k, a, b, and the principal point).
-   *
-   * @param fit mean squared residual; about 1 where everything fits together
-   */
-  public record Result(PlaneView view, double[][] covariance, double fit) {}
+  /** The view and its covariance (ln f, k, a, b, and the principal point). */
+  public record Result(PlaneView view, double[][] covariance) {}
 
-  /** Fits to a sheet's corners and rows of marks. */
-  public static Result of(PlaneEvidence evidence) {
-    OptionalDouble focal35 = evidence.focalLength35mm();
+  /**
+   * Where the sum of squares is least.
+   *
+   * @param point the parameters that are sought
+   * @param covariance of these
+   * @param sumOfSquares of what is seen and of how far the camera is from a usual one
+   * @param converged false for places that no camera sees so; all else then means nothing
+   */
+  record Optimum(
+      PlaneView view,
+      double[] point,
+      double[][] covariance,
+      double sumOfSquares,
+      boolean converged) {}
+
+  /** A fit in which nothing but what cameras are like is known yet, of a picture that is whole. */
+  static PlaneFit ofCamera(int widthPx, int heightPx, OptionalDouble focal35) {
     double[] spread = {
       focal35.isPresent() ? EXIF_FOCAL_SPREAD : USUAL_FOCAL_SPREAD,
       DISTORTION_SPREAD,
@@ -81,8 +86,7 @@ public final class PlaneFit {
       0,
       0
     };
-    PlaneView start = start(evidence.widthPx(), evidence.heightPx(), focal35);
-    return new PlaneFit(start, spread, view -> squareAndEven(view, evidence)).solve();
+    return new PlaneFit(start(widthPx, heightPx, focal35), spread);
   }
 
   /**
@@ -97,8 +101,11 @@ public final class PlaneFit {
     double focal =
         cut ? CUT_FOCAL_SPREAD : focal35.isPresent() ? EXIF_FOCAL_SPREAD : USUAL_FOCAL_SPREAD;
     double[] spread = {focal, DISTORTION_SPREAD, TILT_SPREAD, TILT_SPREAD, beside, beside};
-    return new PlaneFit(start(widthPx, heightPx, focal35), spread, view -> inSigmas(known, view))
-        .solve();
+    PlaneFit fit = new PlaneFit(start(widthPx, heightPx, focal35), spread);
+    Optimum best = fit.solve(view -> inSigmas(known, view));
+    return best.converged()
+        ? new Result(best.view(), padded(best.covariance()))
+        : new Result(fit.start, fit.prior());
   }
 
   private static double[] inSigmas(KnownPlaces known, PlaneView view) {
@@ -121,27 +128,52 @@ public final class PlaneFit {
     return spread[PARAMETERS - 1] > 0 ? PARAMETERS : PARAMETERS - 2;
   }
 
+  PlaneView start() {
+    return start;
+  }
+
+  /** The view with these values of the parameters that are sought. */
+  PlaneView view(double[] sought) {
+    return start.with(all(sought));
+  }
+
   private double[] all(double[] sought) {
     double[] p = start.parameters();
     System.arraycopy(sought, 0, p, 0, sought.length);
     return p;
   }
 
-  private Result solve() {
-    double[] p0 = Arrays.copyOf(start.parameters(), sought());
-    int n = residuals(p0).length;
+  /** Fits to what is seen: residuals of a view in units of their uncertainty. */
+  Optimum solve(Function<PlaneView, double[]> seen) {
+    return solve(seen, start, new LevenbergMarquardtOptimizer());
+  }
+
+  /** The same, from a view that is nearly it, to a hundredth of its uncertainty. */
+  Optimum solve(Function<PlaneView, double[]> seen, PlaneView from) {
+    return solve(
+        seen,
+        from,
+        new LevenbergMarquardtOptimizer()
+            .withCostRelativeTolerance(ENOUGH)
+            .withParameterRelativeTolerance(ENOUGH));
+  }
+
+  private Optimum solve(
+      Function<PlaneView, double[]> seen, PlaneView from, LevenbergMarquardtOptimizer optimizer) {
+    double[] p0 = Arrays.copyOf(from.parameters(), sought());
+    int n = residuals(seen, p0).length;
     MultivariateJacobianFunction model =
         point -> {
           double[] p = point.toArray();
-          double[] r = residuals(p);
+          double[] r = residuals(seen, p);
           double[][] j = new double[r.length][p.length];
           for (int k = 0; k < p.length; k++) {
             double h = k < PARAMETERS - 2 ? 1e-6 : 1e-2;
             double[] q = p.clone();
             q[k] += h;
-            double[] up = residuals(q);
+            double[] up = residuals(seen, q);
             q[k] = p[k] - h;
-            double[] down = residuals(q);
+            double[] down = residuals(seen, q);
             for (int i = 0; i < r.length; i++) {
               j[i][k] = (up[i] - down[i]) / (2 * h);
             }
@@ -150,27 +182,29 @@ public final class PlaneFit {
         };
     try {
       LeastSquaresOptimizer.Optimum best =
-          new LevenbergMarquardtOptimizer()
-              .optimize(
-                  new LeastSquaresBuilder()
-                      .start(p0)
-                      .model(model)
-                      .target(new double[n])
-                      .weight(new DiagonalMatrix(ones(n)))
-                      .maxEvaluations(500)
-                      .maxIterations(200)
-                      .build());
-      double[][] covariance = padded(best.getCovariances(1e-12).getData());
-      double fit = best.getResiduals().dotProduct(best.getResiduals()) / n;
-      return new Result(start.with(all(best.getPoint().toArray())), covariance, fit);
+          optimizer.optimize(
+              new LeastSquaresBuilder()
+                  .start(p0)
+                  .model(model)
+                  .target(new double[n])
+                  .weight(new DiagonalMatrix(ones(n)))
+                  .maxEvaluations(500)
+                  .maxIterations(200)
+                  .build());
+      double[] point = best.getPoint().toArray();
+      return new Optimum(
+          view(point),
+          point,
+          best.getCovariances(1e-12).getData(),
+          best.getResiduals().dotProduct(best.getResiduals()),
+          true);
     } catch (MathIllegalStateException | MathIllegalArgumentException e) {
-      // Places that no camera sees so: only what cameras are like is known.
-      return new Result(start, prior(), Double.POSITIVE_INFINITY);
+      return new Optimum(start, p0, prior(), Double.POSITIVE_INFINITY, false);
     }
   }
 
   /** With noughts for the parameters that were not sought. */
-  private static double[][] padded(double[][] sought) {
+  static double[][] padded(double[][] sought) {
     double[][] covariance = new double[PARAMETERS][PARAMETERS];
     for (int i = 0; i < sought.length; i++) {
       System.arraycopy(sought[i], 0, covariance[i], 0, sought.length);
@@ -179,7 +213,7 @@ public final class PlaneFit {
   }
 
   /** Covariance of the view before anything is seen. */
-  private double[][] prior() {
+  double[][] prior() {
     double[][] covariance = new double[PARAMETERS][PARAMETERS];
     for (int i = 0; i < PARAMETERS; i++) {
       covariance[i][i] = spread[i] * spread[i];
@@ -194,75 +228,14 @@ public final class PlaneFit {
   }
 
   /** What cameras are like, then what is seen. */
-  private double[] residuals(double[] sought) {
+  private double[] residuals(Function<PlaneView, double[]> seen, double[] sought) {
     double[] usual = start.parameters();
-    double[] places = seen.apply(start.with(all(sought)));
+    double[] places = seen.apply(view(sought));
     double[] r = new double[sought.length + places.length];
     for (int i = 0; i < sought.length; i++) {
       r[i] = (sought[i] - usual[i]) / spread[i];
     }
     System.arraycopy(places, 0, r, sought.length, places.length);
     return r;
-  }
-
-  private static double[] squareAndEven(PlaneView view, PlaneEvidence evidence) {
-    int n = 4;
-    for (PlaneEvidence.Division d : evidence.divisions()) {
-      n += 2 * d.index().length;
-    }
-    double[] r = new double[n];
-    rightAngles(view, evidence, r);
-    int at = 4;
-    for (PlaneEvidence.Division d : evidence.divisions()) {
-      at = evenSpacing(view, d, r, at);
-    }
-    return r;
-  }
-
-  private static void rightAngles(PlaneView view, PlaneEvidence evidence, double[] r) {
-    PlanePoint[] c = new PlanePoint[4];
-    for (int i = 0; i < 4; i++) {
-      c[i] = view.toPlane(evidence.corners().get(i));
-    }
-    for (int i = 0; i < 4; i++) {
-      PlanePoint here = c[i];
-      PlanePoint next = c[(i + 1) % 4];
-      PlanePoint last = c[(i + 3) % 4];
-      double one = StrictMath.atan2(next.y() - here.y(), next.x() - here.x());
-      double two = StrictMath.atan2(last.y() - here.y(), last.x() - here.x());
-      double angle = Math.abs(two - one);
-      if (angle > Math.PI) {
-        angle = 2 * Math.PI - angle;
-      }
-      PhotoPoint a = evidence.corners().get(i);
-      PhotoPoint b = evidence.corners().get((i + 1) % 4);
-      PhotoPoint z = evidence.corners().get((i + 3) % 4);
-      double s1 = evidence.cornerSigmaPx() / Math.hypot(b.x() - a.x(), b.y() - a.y());
-      double s2 = evidence.cornerSigmaPx() / Math.hypot(z.x() - a.x(), z.y() - a.y());
-      double sigma = Math.sqrt(SQUARENESS * SQUARENESS + 2 * (s1 * s1 + s2 * s2));
-      r[i] = (angle - Math.PI / 2) / sigma;
-    }
-  }
-
-  /**
-   * The marks' distances from the best straight, evenly divided row, in units of their uncertainty
-   * on the plane.
-   */
-  private static int evenSpacing(PlaneView view, PlaneEvidence.Division d, double[] r, int start) {
-    int n = d.index().length;
-    EvenRow row = EvenRow.fit(view, d);
-    PhotoPoint first = d.at().get(0);
-    PhotoPoint last = d.at().get(n - 1);
-    double photoLength = Math.hypot(last.x() - first.x(), last.y() - first.y());
-    double planeLength = view.toPlane(first).distanceTo(view.toPlane(last));
-    double sigma = d.sigmaPx() * planeLength / photoLength;
-    int at = start;
-    for (int i = 0; i < n; i++) {
-      PlanePoint seen = view.toPlane(d.at().get(i));
-      PlanePoint even = row.at(d.index()[i]);
-      r[at++] = (seen.x() - even.x()) / sigma;
-      r[at++] = (seen.y() - even.y()) / sigma;
-    }
-    return at;
   }
 }

@@ -22,6 +22,7 @@ import java.util.List;
  * @param along coefficients of m − 1 down the strip: bow, lopsided bow, then sines of 3, 4 … half
  *     waves
  * @param across the same to the right
+ * @param doubt standard uncertainty of lengths on the sheet by how it is bent, relative
  */
 record PaperSurface(
     double width,
@@ -30,7 +31,8 @@ record PaperSurface(
     double nadirY,
     double distance,
     List<Double> along,
-    List<Double> across) {
+    List<Double> across,
+    double doubt) {
 
   /** Scissors keep a straight line within about this, mm (common practice). */
   static final double CUT_MM = 0.15;

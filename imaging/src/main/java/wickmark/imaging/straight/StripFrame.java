@@ -109,6 +109,11 @@ public final class StripFrame {
     return surface.map(PaperSurface::cornerMagnification).orElse(1.0);
   }
 
+  /** Standard uncertainty of lengths on the sheet by how it is bent, relative; 0 for a flat one. */
+  public double bendDoubt() {
+    return surface.map(PaperSurface::doubt).orElse(0.0);
+  }
+
   /** Greatest height of the sheet off the plane along its length, cells; 0 for a flat one. */
   public double bendHeight() {
     if (surface.isEmpty()) {

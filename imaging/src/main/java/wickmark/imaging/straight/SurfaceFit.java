@@ -32,7 +32,30 @@ final class SurfaceFit {
   /** How much more scissors wander over the whole length than in a wave. */
   private static final double BOWS_PER_WAVE = 2;
 
+  /**
+   * Height of a bow over the length that it spans, from which it is not believed: paper that is
+   * curled more is held flat. What would be higher was cut so; a strip of round paper has round
+   * ends.
+   */
+  private static final double MOST_BOW = 0.1;
+
+  /** How sharply belief ends there: at half of it 1 part in 64 is lost. */
+  private static final int FADING = 6;
+
+  /** Uncertainty of what a bow does to lengths, as a part of what was seen and not believed. */
+  private static final double UNBELIEVED = 0.3;
+
+  /** Mean of a bow over its length as a part of its greatest height. */
+  private static final double MEAN_OF_BOW = 2.0 / 3;
+
   private SurfaceFit() {}
+
+  /**
+   * The coefficients of one direction.
+   *
+   * @param doubt standard uncertainty of lengths by the bow, relative
+   */
+  private record Bend(List<Double> coefficients, double doubt) {}
 
   /**
    * Fits.
@@ -46,9 +69,17 @@ final class SurfaceFit {
     double w = frame.width();
     double h = frame.height();
     double cut = PaperSurface.CUT_MM * cellsPerMm;
-    List<Double> along = bend(frame, sides.get(3), sides.get(1), true, h, nadir[0], cut);
-    List<Double> across = bend(frame, sides.get(0), sides.get(2), false, w, nadir[1], cut);
-    return new PaperSurface(w, h, nadir[0], nadir[1], 1 / frame.cell(), along, across);
+    Bend along = bend(frame, sides.get(3), sides.get(1), true, h, nadir[0], cut);
+    Bend across = bend(frame, sides.get(0), sides.get(2), false, w, nadir[1], cut);
+    return new PaperSurface(
+        w,
+        h,
+        nadir[0],
+        nadir[1],
+        1 / frame.cell(),
+        along.coefficients(),
+        across.coefficients(),
+        Math.hypot(along.doubt(), across.doubt()));
   }
 
   /**
@@ -56,9 +87,10 @@ final class SurfaceFit {
    * a part of it: coefficients of the bow, of the lopsided bow and of waves, each drawn towards 0
    * as far as the scissors could have made it. What height does to the one side it does to the
    * other, in proportion to how far each lies from the nadir; how far the waves of the two sides
-   * are from that tells how well this sheet is cut.
+   * are from that tells how well this sheet is cut. A bow that no paper on a desk has is not
+   * believed.
    */
-  private static List<Double> bend(
+  private static Bend bend(
       StripFrame frame,
       List<PhotoPoint> first,
       List<PhotoPoint> second,
@@ -103,12 +135,19 @@ final class SurfaceFit {
     // Who cuts waves cuts bows.
     double sigma = Math.max(cut / mean, BOWS_PER_WAVE * wavy);
     List<Double> believed = new ArrayList<>();
-    believed.add(shrunk(heights[0], 0.5 * sigma));
+    double bow = shrunk(heights[0], 0.5 * sigma) * plausible(heights[0] / frame.cell() / length);
+    believed.add(bow);
     believed.add(shrunk(heights[1], 1.2 * sigma));
     for (int i = 2; i < SHAPES.size(); i++) {
       believed.add(shrunk(heights[i], 1.5 * Math.max(wavy, scissors[i])));
     }
-    return believed;
+    double doubt = Math.hypot(0.5 * sigma, UNBELIEVED * (heights[0] - bow));
+    return new Bend(believed, MEAN_OF_BOW * doubt);
+  }
+
+  /** Belief in a bow whose height over its span is this, 1 to 0. */
+  private static double plausible(double heightOverSpan) {
+    return 1 / (1 + StrictMath.pow(heightOverSpan / MOST_BOW, FADING));
   }
 
   private static double part(int k) {

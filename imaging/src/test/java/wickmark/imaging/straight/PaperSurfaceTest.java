@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class PaperSurfaceTest {
   /** Raised by up to about 4 % of the camera's distance, more than paper on a desk is. */
   private static final PaperSurface BENT =
-      new PaperSurface(480, 800, 300, 250, 3000, List.of(0.035, 0.012), List.of(0.01, -0.006));
+      new PaperSurface(480, 800, 300, 250, 3000, List.of(0.035, 0.012), List.of(0.01, -0.006), 0);
 
   @Test
   void flatUndoesSeen() {
@@ -32,7 +32,7 @@ class PaperSurfaceTest {
   @Test
   void raisedPaperIsSeenLargerByTheDistancesRatio() {
     PaperSurface arched =
-        new PaperSurface(480, 800, 240, 400, 3000, List.of(0.03, 0.0), List.of(0.0, 0.0));
+        new PaperSurface(480, 800, 240, 400, 3000, List.of(0.03, 0.0), List.of(0.0, 0.0), 0);
     double z = 3000;
     for (double y = 0; y <= 800; y += 100) {
       double h = arched.heightAt(y);

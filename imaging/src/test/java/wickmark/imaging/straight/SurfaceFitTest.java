@@ -93,4 +93,51 @@ class SurfaceFitTest {
       assertThat(flat.magnification(WIDTH / 2, y)).isCloseTo(1, within(1e-6));
     }
   }
+
+  /** The sides of a flat sheet but for its ends, which lie further out by so many millimetres. */
+  private static List<List<PhotoPoint>> withEnds(DoubleUnaryOperator outMm) {
+    List<List<PhotoPoint>> sides = new ArrayList<>(sides(t -> 1, t -> 0, t -> 0));
+    List<PhotoPoint> top = new ArrayList<>();
+    List<PhotoPoint> bottom = new ArrayList<>();
+    for (int i = 0; i <= 60; i++) {
+      double out = outMm.applyAsDouble(i / 60.0);
+      top.add(seen(i - 25, -60 - out));
+      bottom.add(0, seen(i - 25, 60 + out));
+    }
+    sides.set(0, top);
+    sides.set(2, bottom);
+    return sides;
+  }
+
+  /**
+   * A filter of 125 mm, cut to a strip of 60 mm, ends in arcs 7.7 mm high: geometry of the circle.
+   */
+  @Test
+  void endsOfRoundPaperAreNoBow() {
+    double radius = 62.5;
+    double chord = Math.sqrt(radius * radius - 30 * 30);
+    PaperSurface round =
+        SurfaceFit.fit(
+            frame(),
+            withEnds(t -> Math.sqrt(radius * radius - Math.pow(60 * t - 30, 2)) - chord),
+            CELLS_PER_MM);
+
+    assertThat(round.magnification(WIDTH / 2, HEIGHT / 2)).isCloseTo(1, within(0.002));
+    // It might be bent all the same: that makes lengths uncertain.
+    assertThat(round.doubt()).isGreaterThan(0.01);
+  }
+
+  @Test
+  void aBowAcrossIsUndone() {
+    double heightMm = 3;
+    PaperSurface bowed =
+        SurfaceFit.fit(
+            frame(),
+            withEnds(t -> 60 * (DISTANCE_MM / (DISTANCE_MM - heightMm * 4 * t * (1 - t)) - 1)),
+            CELLS_PER_MM);
+
+    double right = DISTANCE_MM / (DISTANCE_MM - heightMm);
+    assertThat(bowed.magnification(WIDTH / 2, HEIGHT / 2)).isCloseTo(right, within(0.0015));
+    assertThat(bowed.doubt()).isLessThan(0.003);
+  }
 }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import wickmark.imaging.photo.PhotoPoint;
 
 /** A view that is known exactly, and what the fit makes of the places that it shows. */
-class PlaneFitTest {
+class SheetViewTest {
   private static final double SIGMA_CORNER_PX = 0.7;
   private static final double SIGMA_MARK_PX = 0.4;
 
@@ -19,16 +19,15 @@ class PlaneFitTest {
 
   @Test
   void exactPlacesGiveTiltAndFocalLengthWithinWhatIsSaid() {
-    PlaneFit.Result fit = PlaneFit.of(evidence(0, new Random(1)));
+    SheetView fit = SheetView.of(evidence(0, new Random(1)));
     for (int i = 0; i < 4; i++) {
       assertThat(Math.abs(z(fit, i))).as("parameter %d", i).isLessThan(2);
     }
-    // The places alone say nearly all: a fifth of what cameras in general would leave open.
-    assertThat(Math.sqrt(fit.covariance()[0][0])).isLessThan(0.06);
-    assertThat(Math.sqrt(fit.covariance()[2][2])).isLessThan(0.03);
-    assertThat(Math.sqrt(fit.covariance()[3][3])).isLessThan(0.03);
+    // Cameras in general leave 0.25 and 0.35 open; how square the sheet is cut nobody knows.
+    assertThat(Math.sqrt(fit.covariance()[0][0])).isLessThan(0.12);
+    assertThat(Math.sqrt(fit.covariance()[2][2])).isLessThan(0.04);
+    assertThat(Math.sqrt(fit.covariance()[3][3])).isLessThan(0.04);
     assertThat(Math.abs(fit.view().tilt() - TRUE.tilt())).isLessThan(0.02);
-    assertThat(fit.fit()).isLessThan(0.3);
   }
 
   @Test
@@ -37,18 +36,18 @@ class PlaneFitTest {
     double[] square = new double[4];
     int runs = 60;
     for (int run = 0; run < runs; run++) {
-      PlaneFit.Result fit = PlaneFit.of(evidence(1, chance));
+      SheetView fit = SheetView.of(evidence(1, chance));
       for (int i = 0; i < 4; i++) {
         square[i] += z(fit, i) * z(fit, i) / runs;
       }
     }
-    // Paper that is cut exactly square leaves less error than the 0.3 degrees granted to scissors.
+    // Paper that is cut exactly square leaves less error than is granted to scissors.
     for (int i = 0; i < 4; i++) {
       assertThat(Math.sqrt(square[i])).as("parameter %d", i).isBetween(0.1, 1.35);
     }
   }
 
-  private static double z(PlaneFit.Result fit, int i) {
+  private static double z(SheetView fit, int i) {
     double off = fit.view().parameters()[i] - TRUE.parameters()[i];
     return off / Math.sqrt(fit.covariance()[i][i]);
   }
@@ -60,7 +59,7 @@ class PlaneFitTest {
     for (double[] c : new double[][] {{-50, -40}, {10, -40}, {10, 60}, {-50, 60}}) {
       corners.add(seen(unit * c[0], unit * c[1], noise * SIGMA_CORNER_PX, chance));
     }
-    int[] index = new int[110];
+    double[] index = new double[110];
     List<PhotoPoint> marks = new ArrayList<>();
     for (int k = 0; k < index.length; k++) {
       index[k] = k;
@@ -72,7 +71,7 @@ class PlaneFitTest {
         OptionalDouble.empty(),
         corners,
         SIGMA_CORNER_PX,
-        List.of(new PlaneEvidence.Division(index, marks, SIGMA_MARK_PX)));
+        List.of(new PlaneEvidence.Division(index, marks, SIGMA_MARK_PX, 1)));
   }
 
   private static PhotoPoint seen(double x, double y, double sigma, Random chance) {
