@@ -36,11 +36,12 @@ final class PaperBackground {
   private final Raster guide;
   private final Raster depth;
 
-  private PaperBackground(Raster[] block, Raster valid, double mm) {
+  /** Of a paper whose tint is known: red and blue against green, log light. */
+  private PaperBackground(Raster[] block, Raster valid, double mm, Raster[] tint) {
     this.block = block;
     this.valid = valid;
     this.mm = mm;
-    Raster brightest = brightest();
+    Raster brightest = brightest(tint);
     int radius = (int) Math.round(SPOT_RADIUS * mm);
     Raster closed = extreme(extreme(brightest, radius, 1), radius, -1);
     this.guide = Smoothing.gaussian(closed, 0.6 * mm);
@@ -65,8 +66,14 @@ final class PaperBackground {
     for (int i = 0; i < valid.cells().length; i++) {
       valid.cells()[i] = cover.cells()[i] > 0.4f ? 1 : 0;
     }
-    PaperBackground paperLight = new PaperBackground(block, valid, cellsPerMm / grid.side);
-    Raster clear = paperLight.withoutDarkBlobs(paperLight.withoutHue());
+    double mm = cellsPerMm / grid.side;
+    // In mixed light the tint changes over the sheet. Which channel a dye leaves alone is seen only
+    // against the paper's tint in that place: against that of the whole sheet another channel is
+    // the brightest beside the spot than on it, and the light seems to fall off there.
+    PaperBackground evenTint = new PaperBackground(block, valid, mm, evenTint(block, valid));
+    Paper seen = evenTint.withoutHue();
+    PaperBackground paperLight = new PaperBackground(block, valid, mm, seen.tint);
+    Raster clear = paperLight.withoutDarkBlobs(seen.clear);
     Raster[] light = paperLight.smoothedLight(clear);
     Raster[] background = new Raster[3];
     for (int c = 0; c < 3; c++) {
@@ -75,31 +82,47 @@ final class PaperBackground {
     return background;
   }
 
-  /** The brightest of the channels at each place, each against its own level on this paper. */
-  private Raster brightest() {
-    Raster out = new Raster(valid.width(), valid.height());
-    java.util.Arrays.fill(out.cells(), Float.NEGATIVE_INFINITY);
-    for (Raster channel : block) {
-      double[] v = new double[channel.cells().length];
+  /** What is paper by its hue, and its tint: red and blue against green. */
+  private record Paper(Raster clear, Raster[] tint) {}
+
+  /** One tint for the whole sheet. */
+  private static Raster[] evenTint(Raster[] block, Raster valid) {
+    double[] level = new double[3];
+    for (int c = 0; c < 3; c++) {
+      double[] v = new double[valid.cells().length];
       int n = 0;
       for (int i = 0; i < v.length; i++) {
         if (valid.cells()[i] > 0) {
-          v[n++] = channel.cells()[i];
+          v[n++] = block[c].cells()[i];
         }
       }
-      double level = n == 0 ? 0 : Selection.nth(v, n, (int) (0.85 * n));
-      for (int i = 0; i < v.length; i++) {
-        out.cells()[i] = (float) Math.max(out.cells()[i], channel.cells()[i] - level);
-      }
+      level[c] = n == 0 ? 0 : Selection.nth(v, n, (int) (0.85 * n));
+    }
+    Raster[] tint = {
+      new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
+    };
+    java.util.Arrays.fill(tint[0].cells(), (float) (level[0] - level[1]));
+    java.util.Arrays.fill(tint[1].cells(), (float) (level[2] - level[1]));
+    return tint;
+  }
+
+  /** The brightest of the channels at each place, each against this paper's tint there. */
+  private Raster brightest(Raster[] tint) {
+    Raster out = block[1].copy();
+    for (int i = 0; i < out.cells().length; i++) {
+      float red = block[0].cells()[i] - tint[0].cells()[i];
+      float blue = block[2].cells()[i] - tint[1].cells()[i];
+      out.cells()[i] = Math.max(out.cells()[i], Math.max(red, blue));
     }
     return out;
   }
 
-  /** 1 for paper, 0 where there is a hue that paper does not have in such light. */
-  private Raster withoutHue() {
+  /** Clear is 1 for paper, 0 where there is a hue that paper does not have in such light. */
+  private Paper withoutHue() {
     Raster clear = valid.copy();
     Raster[] hues = {difference(block[0], block[1]), difference(block[2], block[1])};
     Raster[] medians = mediansOfLikeLight(hues);
+    Raster[] tint = new Raster[2];
     for (int pair = 0; pair < 2; pair++) {
       Raster hue = hues[pair];
       Raster level = medians[pair];
@@ -112,6 +135,7 @@ final class PaperBackground {
         }
         level = smoothedPlain(hue, weight);
       }
+      tint[pair] = level;
       double limit = Math.max(LEAST, 3.5 * spread(hue, level));
       for (int i = 0; i < clear.cells().length; i++) {
         if (Math.abs(hue.cells()[i] - level.cells()[i]) > limit) {
@@ -119,7 +143,7 @@ final class PaperBackground {
         }
       }
     }
-    return shrunk(clear, (int) Math.round(1.5 * mm));
+    return new Paper(shrunk(clear, (int) Math.round(1.5 * mm)), tint);
   }
 
   private static Raster difference(Raster a, Raster b) {

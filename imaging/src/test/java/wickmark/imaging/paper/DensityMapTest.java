@@ -69,6 +69,39 @@ class DensityMapTest {
     }
   }
 
+  /**
+   * A yellow dye lets red through (Beer and Lambert: in each channel its density is in proportion
+   * to its absorption there), so there is no red density on it, in whatever light it lies.
+   */
+  @Test
+  void whatADyeLetsThroughIsBlankPaperInMixedLight() {
+    DensityMap map = DensityMap.of(mixedLight(), MM);
+    Raster red = Smoothing.gaussian(map.density()[0], MM);
+    double most = 0;
+    for (int y = 30 * MM; y < 62 * MM; y++) {
+      most = Math.max(most, Math.abs(red.at(WIDTH / 2, y)));
+    }
+    assertThat(most).isLessThan(0.004);
+  }
+
+  /** The lamp's share rises from the sheet's foot to its top; a column of yellow in the middle. */
+  private static StraightStrip mixedLight() {
+    Random chance = new Random(11);
+    double[] foot = {0.62, 0.66, 0.72};
+    double[] top = {0.8, 0.74, 0.66};
+    double[] yellow = {0, 0.02, 0.25};
+    return painted(
+        (x, y, c) -> {
+          double lamp = 1 - y / HEIGHT;
+          double dx = (x - WIDTH / 2.0) / (2.6 * MM);
+          double dy = Math.max(0, Math.abs(y - 46.0 * MM) - 13 * MM) / (2.6 * MM);
+          double dye = StrictMath.exp(-(dx * dx + dy * dy) / 2);
+          return (foot[c] + lamp * (top[c] - foot[c]))
+              * StrictMath.pow(10, -dye * yellow[c])
+              * (1 + NOISE * chance.nextGaussian());
+        });
+  }
+
   @Test
   void noiseIsThatOfTheCells() {
     DensityMap map = DensityMap.of(sheet(false, false), MM);
@@ -84,20 +117,31 @@ class DensityMapTest {
     Random chance = new Random(5);
     double[] white = {0.78, 0.76, 0.69};
     double[] shade = {0.6, 0.63, 0.68};
-    float[][] light = new float[3][WIDTH * HEIGHT];
-    for (int y = 0; y < HEIGHT; y++) {
-      for (int x = 0; x < WIDTH; x++) {
-        double dx = (x + 0.5 - WIDTH * 0.7) / (2.2 * MM);
-        double dy = (y + 0.5 - HEIGHT / 2.0) / (1.9 * MM);
-        double dye = spot ? StrictMath.exp(-(dx * dx + dy * dy) / 2) : 0;
-        for (int c = 0; c < 3; c++) {
+    return painted(
+        (x, y, c) -> {
+          double dx = (x + 0.5 - WIDTH * 0.7) / (2.2 * MM);
+          double dy = (y + 0.5 - HEIGHT / 2.0) / (1.9 * MM);
+          double dye = spot ? StrictMath.exp(-(dx * dx + dy * dy) / 2) : 0;
           double v = white[c];
           if (unevenLight) {
             v *= 1 - 0.35 * y / HEIGHT - 0.1 * x / WIDTH;
-            v *= x < edge(y) ? shade[c] : 1;
+            v *= x < edge((int) y) ? shade[c] : 1;
           }
-          v *= StrictMath.pow(10, -dye * SPOT[c]) * (1 + NOISE * chance.nextGaussian());
-          light[c][y * WIDTH + x] = (float) v;
+          return v * StrictMath.pow(10, -dye * SPOT[c]) * (1 + NOISE * chance.nextGaussian());
+        });
+  }
+
+  /** The light of a cell in one channel. */
+  private interface Light {
+    double at(double x, double y, int channel);
+  }
+
+  private static StraightStrip painted(Light of) {
+    float[][] light = new float[3][WIDTH * HEIGHT];
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        for (int c = 0; c < 3; c++) {
+          light[c][y * WIDTH + x] = (float) of.at(x, y, c);
         }
       }
     }
