@@ -27,6 +27,15 @@ final class PaperBackground {
   /** How far the paper's hue is looked for, mm. */
   private static final double HUE_REACH = 14;
 
+  /** Part of what is around a place that may be stained: the rest is enough to see the paper. */
+  private static final double BLANK = 0.8;
+
+  /** How far light's tint departs from an even slope over the sheet, log light. */
+  private static final double COLOURED = 0.03;
+
+  /** The same for what a shadow takes away: the sky's light is left there, or a lamp's. */
+  private static final double SHADE_COLOURED = 0.3;
+
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
 
@@ -89,14 +98,7 @@ final class PaperBackground {
   private static Raster[] evenTint(Raster[] block, Raster valid) {
     double[] level = new double[3];
     for (int c = 0; c < 3; c++) {
-      double[] v = new double[valid.cells().length];
-      int n = 0;
-      for (int i = 0; i < v.length; i++) {
-        if (valid.cells()[i] > 0) {
-          v[n++] = block[c].cells()[i];
-        }
-      }
-      level[c] = n == 0 ? 0 : Selection.nth(v, n, (int) (0.85 * n));
+      level[c] = level(block[c], valid);
     }
     Raster[] tint = {
       new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
@@ -104,6 +106,18 @@ final class PaperBackground {
     java.util.Arrays.fill(tint[0].cells(), (float) (level[0] - level[1]));
     java.util.Arrays.fill(tint[1].cells(), (float) (level[2] - level[1]));
     return tint;
+  }
+
+  /** What blank paper has where the light is good. */
+  private static double level(Raster channel, Raster valid) {
+    double[] v = new double[valid.cells().length];
+    int n = 0;
+    for (int i = 0; i < v.length; i++) {
+      if (valid.cells()[i] > 0) {
+        v[n++] = channel.cells()[i];
+      }
+    }
+    return n == 0 ? 0 : Selection.nth(v, n, (int) (0.85 * n));
   }
 
   /** The brightest of the channels at each place, each against this paper's tint there. */
@@ -121,11 +135,11 @@ final class PaperBackground {
   private Paper withoutHue() {
     Raster clear = valid.copy();
     Raster[] hues = {difference(block[0], block[1]), difference(block[2], block[1])};
-    Raster[] medians = mediansOfLikeLight(hues);
+    Raster[] start = tintOfLikeLight();
     Raster[] tint = new Raster[2];
     for (int pair = 0; pair < 2; pair++) {
       Raster hue = hues[pair];
-      Raster level = medians[pair];
+      Raster level = start[pair];
       for (int round = 0; round < 2; round++) {
         double spread = Math.max(LEAST, 3 * spread(hue, level));
         Raster weight = new Raster(hue.width(), hue.height());
@@ -133,7 +147,7 @@ final class PaperBackground {
           double d = Math.abs(hue.cells()[i] - level.cells()[i]);
           weight.cells()[i] = d < spread ? valid.cells()[i] : 0;
         }
-        level = smoothedPlain(hue, weight);
+        level = smoothedPlain(hue, weight, level);
       }
       tint[pair] = level;
       double limit = Math.max(LEAST, 3.5 * spread(hue, level));
@@ -154,16 +168,29 @@ final class PaperBackground {
     return out;
   }
 
-  /** Medians over the neighbourhood (some of its blocks) of what lies in like light. */
-  private Raster[] mediansOfLikeLight(Raster[] in) {
+  /**
+   * The tint of the paper around each place, from some of its blocks that lie in like light. A dye
+   * only takes light away, so that blank paper is what has the most of a channel for the brightest
+   * one there: a high quantile, not the middle one, since in the midst of a column of dyes on a
+   * ribbon most of what is around is stained.
+   */
+  private Raster[] tintOfLikeLight() {
     Raster[] out = {
       new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
     };
-    IntStream.range(0, valid.height()).parallel().forEach(y -> mediansOfLikeLight(y, in, out));
+    TintPlane[] planes = {
+      TintPlane.of(difference(block[0], guide), valid),
+      TintPlane.of(difference(block[1], guide), valid),
+      TintPlane.of(difference(block[2], guide), valid)
+    };
+    double brightest = level(guide, valid);
+    IntStream.range(0, valid.height())
+        .parallel()
+        .forEach(y -> tintOfLikeLight(y, planes, brightest, out));
     return out;
   }
 
-  private void mediansOfLikeLight(int y, Raster[] in, Raster[] out) {
+  private void tintOfLikeLight(int y, TintPlane[] planes, double brightest, Raster[] out) {
     int radius = (int) Math.round(HUE_REACH * mm);
     int step = Math.max(1, radius / 5);
     int w = valid.width();
@@ -173,6 +200,7 @@ final class PaperBackground {
     int[] around = new int[(2 * radius / step + 2) * (2 * radius / step + 2)];
     int[] like = new int[around.length];
     double[] values = new double[around.length];
+    double[] most = new double[3];
     for (int x = 0; x < w; x++) {
       int n = 0;
       int m = 0;
@@ -189,12 +217,27 @@ final class PaperBackground {
         }
       }
       int count = n > 15 ? n : m;
-      for (int c = 0; c < 2 && count > 0; c++) {
-        for (int k = 0; k < count; k++) {
-          values[k] = in[c].cells()[n > 15 ? like[k] : around[k]];
-        }
-        out[c].set(x, y, (float) Selection.median(values, count));
+      if (count == 0) {
+        continue;
       }
+      for (int c = 0; c < 3; c++) {
+        for (int k = 0; k < count; k++) {
+          int at = n > 15 ? like[k] : around[k];
+          // In mixed light the tint has a slope, and a high quantile would be that of the one side.
+          values[k] = block[c].cells()[at] - light[at] - planes[c].at(at % w, at / w);
+        }
+        most[c] = Selection.nth(values, count, (int) (BLANK * (count - 1)));
+      }
+      double least = Math.min(most[0], Math.min(most[1], most[2]));
+      if (least < -(COLOURED + SHADE_COLOURED * Math.max(0, brightest - here))) {
+        // No light is so coloured: nearly all around is stained, and the sheet's tint must do.
+        java.util.Arrays.fill(most, 0);
+      }
+      for (int c = 0; c < 3; c++) {
+        most[c] += planes[c].at(x, y);
+      }
+      out[0].set(x, y, (float) (most[0] - most[1]));
+      out[1].set(x, y, (float) (most[2] - most[1]));
     }
   }
 
@@ -285,9 +328,10 @@ final class PaperBackground {
    * The hue's mean over the blocks around, weighted by nearness and likeness of light; blocks half
    * a standard deviation apart say it all.
    */
-  private Raster smoothedPlain(Raster hue, Raster weight) {
+  private Raster smoothedPlain(Raster hue, Raster weight, Raster otherwise) {
     int step = Math.max(1, (int) Math.round(HUE_SIGMA / 2 * mm));
-    return new LikeLight(guide, weight, HUE_SIGMA, mm, step, 0).means(hue)[0];
+    Raster[] start = {otherwise};
+    return new LikeLight(guide, weight, HUE_SIGMA, mm, step, 0).means(start, hue)[0];
   }
 
   /**
@@ -295,7 +339,24 @@ final class PaperBackground {
    * carried over, not the light itself.
    */
   private Raster[] smoothedLight(Raster clear) {
-    return new LikeLight(guide, clear, LIGHT_SIGMA, mm, 1, 1).means(block);
+    return new LikeLight(guide, clear, LIGHT_SIGMA, mm, 1, 1).means(sheetLight(), block);
+  }
+
+  /**
+   * The light by the guide and the whole sheet's tint, for the midst of a column of dyes on a
+   * narrow ribbon: there is no blank paper near, and what is there must not be taken for it.
+   */
+  private Raster[] sheetLight() {
+    Raster[] light = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      TintPlane plane = TintPlane.of(difference(block[c], guide), valid);
+      light[c] = guide.copy();
+      float[] cells = light[c].cells();
+      for (int i = 0; i < cells.length; i++) {
+        cells[i] += (float) plane.at(i % guide.width(), i / guide.width());
+      }
+    }
+    return light;
   }
 
   /** The first of from, from + step, … that is not negative. */

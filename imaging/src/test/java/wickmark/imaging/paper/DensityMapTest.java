@@ -26,6 +26,13 @@ class DensityMapTest {
 
   private static final double[] SPOT = {0.02, 0.42, 0.23};
 
+  /** Raspberry, orange and egg yellow from the top, so far apart that they hardly add up. */
+  private static final double[][] COLUMN = {{0.02, 0.5, 0.28}, {0, 0.13, 0.37}, {0, 0.08, 0.45}};
+
+  private static final double[] COLUMN_MM = {62, 82, 101};
+
+  private static final int RIBBON_MM = 4;
+
   /** Standard deviation of a cell's light, as a share of it. */
   private static final double NOISE = 0.01;
 
@@ -100,6 +107,44 @@ class DensityMapTest {
               * StrictMath.pow(10, -dye * yellow[c])
               * (1 + NOISE * chance.nextGaussian());
         });
+  }
+
+  /** Three dyes that run into one another reach nearly from rim to rim of a ribbon. */
+  @Test
+  void aColumnOfDyesOnARibbonIsNotTakenForThePaper() {
+    DensityMap map = DensityMap.of(ribbon(), RIBBON_MM);
+    for (int k = 0; k < COLUMN.length; k++) {
+      int row = (int) (COLUMN_MM[k] * RIBBON_MM);
+      for (int c = 0; c < 3; c++) {
+        double density = Smoothing.gaussian(map.density()[c], 2).at(WIDTH / 2, row);
+        assertThat(density).isCloseTo(COLUMN[k][c], within(0.08 * COLUMN[k][c] + 0.008));
+      }
+    }
+  }
+
+  /** A ribbon 17.6 mm wide and 160 mm long in the middle of the cells. */
+  private static StraightStrip ribbon() {
+    Random chance = new Random(3);
+    double[] white = {0.78, 0.77, 0.72};
+    StraightStrip sheet =
+        painted(
+            (x, y, c) -> {
+              double dye = 0;
+              double across = (x + 0.5 - WIDTH / 2.0) / (2.9 * RIBBON_MM);
+              for (int k = 0; k < COLUMN.length; k++) {
+                double along = ((y + 0.5) / RIBBON_MM - COLUMN_MM[k]) / 6.6;
+                dye += COLUMN[k][c] * StrictMath.exp(-(across * across + along * along) / 2);
+              }
+              return white[c] * StrictMath.pow(10, -dye) * (1 + NOISE * chance.nextGaussian());
+            });
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        if (Math.abs(x + 0.5 - WIDTH / 2.0) > 8.8 * RIBBON_MM) {
+          sheet.paper().set(x, y, 0);
+        }
+      }
+    }
+    return sheet;
   }
 
   @Test
