@@ -44,7 +44,8 @@ record TintPlane(double level, double across, double down) {
       double[][] normal = new double[3][3];
       double[] right = new double[3];
       for (int i = 0; i < off.length; i++) {
-        double[] at = {1, i % w, i / w};
+        int row = i / w;
+        double[] at = {1, i % w, row};
         double value = channel.cells()[i];
         double residual = value - plane[0] - plane[1] * at[1] - plane[2] * at[2];
         if (valid.cells()[i] > 0 && residual > low && residual < high) {
@@ -77,7 +78,8 @@ record TintPlane(double level, double across, double down) {
     int n = 0;
     for (int i = 0; i < channel.cells().length; i++) {
       if (valid.cells()[i] > 0) {
-        double at = plane[0] + plane[1] * (i % w) + plane[2] * (i / w);
+        int row = i / w;
+        double at = plane[0] + plane[1] * (i % w) + plane[2] * row;
         off[n++] = Math.abs(channel.cells()[i] - at);
       }
     }

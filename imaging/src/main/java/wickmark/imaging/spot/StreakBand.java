@@ -134,7 +134,8 @@ record StreakBand(
     int w = density[0].width();
     for (int i : lane.cells) {
       double x = i % w + 0.5;
-      if (Math.abs(lane.along(x, i / w + 0.5) - spot.centre()) < spot.behind()) {
+      int row = i / w;
+      if (Math.abs(lane.along(x, row + 0.5) - spot.centre()) < spot.behind()) {
         double d = 0;
         for (Raster channel : density) {
           d += channel.cells()[i];
@@ -277,7 +278,8 @@ record StreakBand(
     double foot = lane.baseline.at(originX);
     for (int i : lane.cells) {
       double x = i % w + 0.5;
-      double y = i / w + 0.5;
+      int row = i / w;
+      double y = row + 0.5;
       double along = lane.along(x, y);
       double u = ((x - originX - lean * (foot - y)) / lane.cellsPerMm - firstMm) / ACROSS_MM;
       if (u >= 0 && u < across.length && along < end) {
