@@ -27,7 +27,7 @@ class DensityMapTest {
   private static final double[] SPOT = {0.02, 0.42, 0.23};
 
   /** Raspberry, orange and egg yellow from the top, so far apart that they hardly add up. */
-  private static final double[][] COLUMN = {{0.02, 0.5, 0.28}, {0, 0.13, 0.37}, {0, 0.08, 0.45}};
+  private static final double[][] COLUMN = {{0, 0.5, 0.28}, {0, 0.13, 0.37}, {0, 0.08, 0.45}};
 
   private static final double[] COLUMN_MM = {62, 82, 101};
 
