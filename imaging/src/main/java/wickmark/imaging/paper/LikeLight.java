@@ -61,13 +61,17 @@ final class LikeLight {
     return out;
   }
 
-  /** Returns the mean of each raster; a cell's own value where nothing that counts is near. */
-  Raster[] means(Raster... in) {
+  /**
+   * Returns the mean of each raster.
+   *
+   * @param otherwise the values where nothing that counts is near
+   */
+  Raster[] means(Raster[] otherwise, Raster... in) {
     double[][] value = new double[in.length][];
     Raster[] out = new Raster[in.length];
     for (int c = 0; c < in.length; c++) {
       value[c] = doubles(in[c]);
-      out[c] = in[c].copy();
+      out[c] = otherwise[c].copy();
     }
     double[] total = new double[guide.length];
     double[][] sum = new double[in.length][guide.length];

@@ -30,8 +30,17 @@ final class PaperBackground {
   /** From block to block of those whose hues are compared: every second one tells as much. */
   private static final int HUE_STEP = 2;
 
-  /** Blocks in like light from which their median tells more than that of all blocks around. */
+  /** Blocks in like light that tell more of the paper's tint than all blocks around. */
   private static final int LEAST_LIKE = 16;
+
+  /** Part of what is around a place that may be stained: the rest is enough to see the paper. */
+  private static final double BLANK = 0.8;
+
+  /** How far light's tint departs from an even slope over the sheet, log light. */
+  private static final double COLOURED = 0.03;
+
+  /** The same for what a shadow takes away: the sky's light is left there, or a lamp's. */
+  private static final double SHADE_COLOURED = 0.3;
 
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
@@ -42,11 +51,12 @@ final class PaperBackground {
   private final Raster guide;
   private final Raster depth;
 
-  private PaperBackground(Raster[] block, Raster valid, double mm) {
+  /** Of a paper whose tint is known: red and blue against green, log light. */
+  private PaperBackground(Raster[] block, Raster valid, double mm, Raster[] tint) {
     this.block = block;
     this.valid = valid;
     this.mm = mm;
-    Raster brightest = brightest();
+    Raster brightest = brightest(tint);
     int radius = (int) Math.round(SPOT_RADIUS * mm);
     Raster closed = extreme(extreme(brightest, radius, 1), radius, -1);
     this.guide = Smoothing.gaussian(closed, 0.6 * mm);
@@ -71,8 +81,14 @@ final class PaperBackground {
     for (int i = 0; i < valid.cells().length; i++) {
       valid.cells()[i] = cover.cells()[i] > 0.4f ? 1 : 0;
     }
-    PaperBackground paperLight = new PaperBackground(block, valid, cellsPerMm / grid.side);
-    Raster clear = paperLight.withoutDarkBlobs(paperLight.withoutHue());
+    double mm = cellsPerMm / grid.side;
+    // In mixed light the tint changes over the sheet. Which channel a dye leaves alone is seen only
+    // against the paper's tint in that place: against that of the whole sheet another channel is
+    // the brightest beside the spot than on it, and the light seems to fall off there.
+    PaperBackground evenTint = new PaperBackground(block, valid, mm, evenTint(block, valid));
+    Paper seen = evenTint.withoutHue();
+    PaperBackground paperLight = new PaperBackground(block, valid, mm, seen.tint);
+    Raster clear = paperLight.withoutDarkBlobs(seen.clear);
     Raster[] light = paperLight.smoothedLight(clear);
     Raster[] background = new Raster[3];
     for (int c = 0; c < 3; c++) {
@@ -81,34 +97,55 @@ final class PaperBackground {
     return background;
   }
 
-  /** The brightest of the channels at each place, each against its own level on this paper. */
-  private Raster brightest() {
-    Raster out = new Raster(valid.width(), valid.height());
-    java.util.Arrays.fill(out.cells(), Float.NEGATIVE_INFINITY);
-    for (Raster channel : block) {
-      double[] v = new double[channel.cells().length];
-      int n = 0;
-      for (int i = 0; i < v.length; i++) {
-        if (valid.cells()[i] > 0) {
-          v[n++] = channel.cells()[i];
-        }
+  /** What is paper by its hue, and its tint: red and blue against green. */
+  private record Paper(Raster clear, Raster[] tint) {}
+
+  /** One tint for the whole sheet. */
+  private static Raster[] evenTint(Raster[] block, Raster valid) {
+    double[] level = new double[3];
+    for (int c = 0; c < 3; c++) {
+      level[c] = level(block[c], valid);
+    }
+    Raster[] tint = {
+      new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
+    };
+    java.util.Arrays.fill(tint[0].cells(), (float) (level[0] - level[1]));
+    java.util.Arrays.fill(tint[1].cells(), (float) (level[2] - level[1]));
+    return tint;
+  }
+
+  /** What blank paper has where the light is good. */
+  private static double level(Raster channel, Raster valid) {
+    double[] v = new double[valid.cells().length];
+    int n = 0;
+    for (int i = 0; i < v.length; i++) {
+      if (valid.cells()[i] > 0) {
+        v[n++] = channel.cells()[i];
       }
-      double level = n == 0 ? 0 : Selection.nth(v, n, (int) (0.85 * n));
-      for (int i = 0; i < v.length; i++) {
-        out.cells()[i] = (float) Math.max(out.cells()[i], channel.cells()[i] - level);
-      }
+    }
+    return n == 0 ? 0 : Selection.nth(v, n, (int) (0.85 * n));
+  }
+
+  /** The brightest of the channels at each place, each against this paper's tint there. */
+  private Raster brightest(Raster[] tint) {
+    Raster out = block[1].copy();
+    for (int i = 0; i < out.cells().length; i++) {
+      float red = block[0].cells()[i] - tint[0].cells()[i];
+      float blue = block[2].cells()[i] - tint[1].cells()[i];
+      out.cells()[i] = Math.max(out.cells()[i], Math.max(red, blue));
     }
     return out;
   }
 
-  /** 1 for paper, 0 where there is a hue that paper does not have in such light. */
-  private Raster withoutHue() {
+  /** Clear is 1 for paper, 0 where there is a hue that paper does not have in such light. */
+  private Paper withoutHue() {
     Raster clear = valid.copy();
     Raster[] hues = {difference(block[0], block[1]), difference(block[2], block[1])};
-    Raster[] medians = mediansOfLikeLight(hues);
+    Raster[] start = tintOfLikeLight();
+    Raster[] tint = new Raster[2];
     for (int pair = 0; pair < 2; pair++) {
       Raster hue = hues[pair];
-      Raster level = medians[pair];
+      Raster level = start[pair];
       for (int round = 0; round < 2; round++) {
         double spread = Math.max(LEAST, 3 * spread(hue, level));
         Raster weight = new Raster(hue.width(), hue.height());
@@ -116,8 +153,9 @@ final class PaperBackground {
           double d = Math.abs(hue.cells()[i] - level.cells()[i]);
           weight.cells()[i] = d < spread ? valid.cells()[i] : 0;
         }
-        level = smoothedPlain(hue, weight);
+        level = smoothedPlain(hue, weight, level);
       }
+      tint[pair] = level;
       double limit = Math.max(LEAST, 3.5 * spread(hue, level));
       for (int i = 0; i < clear.cells().length; i++) {
         if (Math.abs(hue.cells()[i] - level.cells()[i]) > limit) {
@@ -125,7 +163,7 @@ final class PaperBackground {
         }
       }
     }
-    return shrunk(clear, (int) Math.round(1.5 * mm));
+    return new Paper(shrunk(clear, (int) Math.round(1.5 * mm)), tint);
   }
 
   private static Raster difference(Raster a, Raster b) {
@@ -136,16 +174,33 @@ final class PaperBackground {
     return out;
   }
 
-  /** Medians over the neighbourhood (some of its blocks) of what lies in like light. */
-  private Raster[] mediansOfLikeLight(Raster[] in) {
+  /**
+   * The tint of the paper around each place, from some of its blocks that lie in like light. A dye
+   * only takes light away, so that blank paper is what has the most of a channel for the brightest
+   * one there: a high quantile, not the middle one, since in the midst of a column of dyes on a
+   * ribbon most of what is around is stained.
+   */
+  private Raster[] tintOfLikeLight() {
     Raster[] out = {
       new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
     };
-    IntStream.range(0, valid.height()).parallel().forEach(y -> mediansOfLikeLight(y, in, out));
+    // In mixed light the tint has a slope, and a high quantile would be that of the one side.
+    TintPlane[] planes = new TintPlane[3];
+    Raster[] tints = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      tints[c] = difference(block[c], guide);
+      planes[c] = TintPlane.of(tints[c], valid);
+      planes[c].takeOff(tints[c]);
+    }
+    double brightest = level(guide, valid);
+    IntStream.range(0, valid.height())
+        .parallel()
+        .forEach(y -> tintOfLikeLight(y, planes, tints, brightest, out));
     return out;
   }
 
-  private void mediansOfLikeLight(int y, Raster[] in, Raster[] out) {
+  private void tintOfLikeLight(
+      int y, TintPlane[] planes, Raster[] tints, double brightest, Raster[] out) {
     int radius = (int) Math.round(HUE_REACH * mm);
     int w = valid.width();
     int h = valid.height();
@@ -154,6 +209,7 @@ final class PaperBackground {
     int[] around = new int[(2 * radius / HUE_STEP + 2) * (2 * radius / HUE_STEP + 2)];
     int[] like = new int[around.length];
     double[] values = new double[around.length];
+    double[] most = new double[3];
     for (int x = 0; x < w; x++) {
       int n = 0;
       int m = 0;
@@ -173,13 +229,27 @@ final class PaperBackground {
           }
         }
       }
+      int[] which = n >= LEAST_LIKE ? like : around;
       int count = n >= LEAST_LIKE ? n : m;
-      for (int c = 0; c < 2 && count > 0; c++) {
-        for (int k = 0; k < count; k++) {
-          values[k] = in[c].cells()[n >= LEAST_LIKE ? like[k] : around[k]];
-        }
-        out[c].set(x, y, (float) Selection.median(values, count));
+      if (count == 0) {
+        continue;
       }
+      for (int c = 0; c < 3; c++) {
+        for (int k = 0; k < count; k++) {
+          values[k] = tints[c].cells()[which[k]];
+        }
+        most[c] = Selection.nth(values, count, (int) (BLANK * (count - 1)));
+      }
+      double least = Math.min(most[0], Math.min(most[1], most[2]));
+      if (least < -(COLOURED + SHADE_COLOURED * Math.max(0, brightest - here))) {
+        // No light is so coloured: nearly all around is stained, and the sheet's tint must do.
+        java.util.Arrays.fill(most, 0);
+      }
+      for (int c = 0; c < 3; c++) {
+        most[c] += planes[c].at(x, y);
+      }
+      out[0].set(x, y, (float) (most[0] - most[1]));
+      out[1].set(x, y, (float) (most[2] - most[1]));
     }
   }
 
@@ -270,9 +340,10 @@ final class PaperBackground {
    * The hue's mean over the blocks around, weighted by nearness and likeness of light; blocks half
    * a standard deviation apart say it all.
    */
-  private Raster smoothedPlain(Raster hue, Raster weight) {
+  private Raster smoothedPlain(Raster hue, Raster weight, Raster otherwise) {
     int step = Math.max(1, (int) Math.round(HUE_SIGMA / 2 * mm));
-    return new LikeLight(guide, weight, HUE_SIGMA, mm, step, 0).means(hue)[0];
+    Raster[] start = {otherwise};
+    return new LikeLight(guide, weight, HUE_SIGMA, mm, step, 0).means(start, hue)[0];
   }
 
   /**
@@ -280,7 +351,24 @@ final class PaperBackground {
    * carried over, not the light itself.
    */
   private Raster[] smoothedLight(Raster clear) {
-    return new LikeLight(guide, clear, LIGHT_SIGMA, mm, 1, 1).means(block);
+    return new LikeLight(guide, clear, LIGHT_SIGMA, mm, 1, 1).means(sheetLight(), block);
+  }
+
+  /**
+   * The light by the guide and the whole sheet's tint, for the midst of a column of dyes on a
+   * narrow ribbon: there is no blank paper near, and what is there must not be taken for it.
+   */
+  private Raster[] sheetLight() {
+    Raster[] light = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      TintPlane plane = TintPlane.of(difference(block[c], guide), valid);
+      light[c] = guide.copy();
+      float[] cells = light[c].cells();
+      for (int i = 0; i < cells.length; i++) {
+        cells[i] += (float) plane.at(i % guide.width(), i / guide.width());
+      }
+    }
+    return light;
   }
 
   /** The first of from, from + step, … that is not negative. */

@@ -1,8 +1,8 @@
 package wickmark.imaging.spot;
 
-import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
 
 /**
  * A lane's density summed across, along the lane: what a densitometer would draw, in three colours.
@@ -23,11 +23,12 @@ record LaneProfile(double start, double step, double[][] density, double[] noise
   /**
    * Sums the cells of a lane.
    *
+   * @param dye red, green and blue density, as far as it counts
    * @param from distance from the baseline where the profile starts, mm: above marks and writing
    * @param to distance where it ends
    */
   static LaneProfile of(
-      DensityMap map, DyeMap dye, FittedLine baseline, int[] cells, double from, double to) {
+      DensityMap map, Raster[] dye, FittedLine baseline, int[] cells, double from, double to) {
     double mm = map.cellsPerMm();
     int n = Math.max(4, (int) Math.ceil((to - from) / STEP_MM));
     double[][] density = new double[3][n];
@@ -44,7 +45,7 @@ record LaneProfile(double start, double step, double[][] density, double[] noise
       }
       count[k]++;
       for (int c = 0; c < 3; c++) {
-        density[c][k] += dye.density()[c].cells()[i] / (mm * mm * STEP_MM);
+        density[c][k] += dye[c].cells()[i] / (mm * mm * STEP_MM);
       }
     }
     double[] noise = new double[n];

@@ -75,7 +75,7 @@ final class PeakParting {
     double angle = fit.colourAngle(i, j);
     boolean twoHues =
         angle > SAME_HUE && seenAngle(a, b) > SEEN_SAME && ratio > SATELLITE * SAME_HUE / angle;
-    return (twoHues && apart(a, b) > ONE_PLACE * flanks(a, b)) || hasValley(a, b);
+    return (twoHues && apart(a, b) > ONE_PLACE * flanks(a, b)) || hasValley(fit, i, j);
   }
 
   /**
@@ -98,8 +98,10 @@ final class PeakParting {
   }
 
   /** Whether the profile dips between two peaks, against the maxima on both sides of the dip. */
-  private boolean hasValley(PeakShape a, PeakShape b) {
-    double[] curve = profile.total(VALLEY_SMOOTHING_MM);
+  private boolean hasValley(PeakFit fit, int i, int j) {
+    PeakShape a = fit.shapes().get(i);
+    PeakShape b = fit.shapes().get(j);
+    double[] curve = withoutOtherHues(fit, i, j);
     int beyond = (int) Math.round(BEYOND_MM / profile.step());
     int one = profile.sampleAt(a.centre());
     int other = profile.sampleAt(b.centre());
@@ -119,6 +121,27 @@ final class PeakParting {
       }
     }
     return false;
+  }
+
+  /**
+   * All three channels together without the dyes of other hues: one that lies between two of one
+   * hue fills up the valley between them.
+   */
+  private double[] withoutOtherHues(PeakFit fit, int i, int j) {
+    double[] curve = profile.total(VALLEY_SMOOTHING_MM);
+    for (int other = 0; other < fit.shapes().size(); other++) {
+      if (other != i
+          && other != j
+          && fit.colourAngle(other, i) > SAME_HUE
+          && fit.colourAngle(other, j) > SAME_HUE) {
+        double[] amount = fit.amount()[other];
+        for (int k = 0; k < curve.length; k++) {
+          double height = fit.shapes().get(other).peak(profile.place(k));
+          curve[k] -= (amount[0] + amount[1] + amount[2]) * height;
+        }
+      }
+    }
+    return curve;
   }
 
   /**

@@ -9,6 +9,7 @@ import wickmark.imaging.lane.LaneTrack;
 import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
 
 /** Finds the spots of every lane. */
 public final class SpotFinder {
@@ -50,11 +51,24 @@ public final class SpotFinder {
     }
     double mm = map.cellsPerMm();
     double run = (baseline.at(lane.originX()) - front.at(lane.originX())) / mm;
+    Raster[] density = dye.density();
     LaneProfile profile =
-        LaneProfile.of(map, dye, baseline, cells, zone.heightMm(), run + BEYOND_MM);
+        LaneProfile.of(map, density, baseline, cells, zone.heightMm(), run + BEYOND_MM);
     PeakFit fit = PeakSearch.find(profile);
+    Raster[] clear =
+        StreakBand.removed(
+            new StreakBand.Lane(baseline, lane.originX(), cells, dye.mask(), mm),
+            density,
+            fit,
+            profile);
+    if (clear != density) {
+      density = clear;
+      profile = LaneProfile.of(map, density, baseline, cells, zone.heightMm(), run + BEYOND_MM);
+      fit = PeakSearch.find(profile);
+    }
     List<SpotRegion> found = new ArrayList<>();
-    SpotMeasurer measurer = new SpotMeasurer(map, baseline, front, dye, zone, cells, fit);
+    SpotMeasurer measurer =
+        new SpotMeasurer(map, baseline, front, dye.noise(), density, zone, cells, fit);
     for (int j = 0; j < fit.shapes().size(); j++) {
       SpotRegion spot = measurer.measure(j);
       if (spot != null) {

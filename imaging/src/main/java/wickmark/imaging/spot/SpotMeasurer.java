@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import wickmark.core.chromatogram.SpotFlag;
 import wickmark.core.colour.LabColour;
 import wickmark.core.colour.LinearRgb;
-import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
@@ -65,15 +64,16 @@ final class SpotMeasurer {
       DensityMap map,
       FittedLine baseline,
       FittedLine front,
-      DyeMap dye,
+      double noise,
+      Raster[] density,
       OriginZone zone,
       int[] cells,
       PeakFit fit) {
     this.map = map;
     this.baseline = baseline;
     this.front = front;
-    this.noise = dye.noise();
-    this.density = dye.density();
+    this.noise = noise;
+    this.density = density;
     this.originMm = zone.heightMm();
     this.cells = cells;
     this.fit = fit;

@@ -26,6 +26,13 @@ class DensityMapTest {
 
   private static final double[] SPOT = {0.02, 0.42, 0.23};
 
+  /** Raspberry, orange and egg yellow from the top, so far apart that they hardly add up. */
+  private static final double[][] COLUMN = {{0, 0.5, 0.28}, {0, 0.13, 0.37}, {0, 0.08, 0.45}};
+
+  private static final double[] COLUMN_MM = {62, 82, 101};
+
+  private static final int RIBBON_MM = 4;
+
   /** Standard deviation of a cell's light, as a share of it. */
   private static final double NOISE = 0.01;
 
@@ -69,6 +76,77 @@ class DensityMapTest {
     }
   }
 
+  /**
+   * A yellow dye lets red through (Beer and Lambert: in each channel its density is in proportion
+   * to its absorption there), so there is no red density on it, in whatever light it lies.
+   */
+  @Test
+  void whatADyeLetsThroughIsBlankPaperInMixedLight() {
+    DensityMap map = DensityMap.of(mixedLight(), MM);
+    Raster red = Smoothing.gaussian(map.density()[0], MM);
+    double most = 0;
+    for (int y = 30 * MM; y < 62 * MM; y++) {
+      most = Math.max(most, Math.abs(red.at(WIDTH / 2, y)));
+    }
+    assertThat(most).isLessThan(0.004);
+  }
+
+  /** The lamp's share rises from the sheet's foot to its top; a column of yellow in the middle. */
+  private static StraightStrip mixedLight() {
+    Random chance = new Random(11);
+    double[] foot = {0.62, 0.66, 0.72};
+    double[] top = {0.8, 0.74, 0.66};
+    double[] yellow = {0, 0.02, 0.25};
+    return painted(
+        (x, y, c) -> {
+          double lamp = 1 - y / HEIGHT;
+          double dx = (x - WIDTH / 2.0) / (2.6 * MM);
+          double dy = Math.max(0, Math.abs(y - 46.0 * MM) - 13 * MM) / (2.6 * MM);
+          double dye = StrictMath.exp(-(dx * dx + dy * dy) / 2);
+          return (foot[c] + lamp * (top[c] - foot[c]))
+              * StrictMath.pow(10, -dye * yellow[c])
+              * (1 + NOISE * chance.nextGaussian());
+        });
+  }
+
+  /** Three dyes that run into one another reach nearly from rim to rim of a ribbon. */
+  @Test
+  void aColumnOfDyesOnARibbonIsNotTakenForThePaper() {
+    DensityMap map = DensityMap.of(ribbon(), RIBBON_MM);
+    for (int k = 0; k < COLUMN.length; k++) {
+      int row = (int) (COLUMN_MM[k] * RIBBON_MM);
+      for (int c = 0; c < 3; c++) {
+        double density = Smoothing.gaussian(map.density()[c], 2).at(WIDTH / 2, row);
+        assertThat(density).isCloseTo(COLUMN[k][c], within(0.08 * COLUMN[k][c] + 0.008));
+      }
+    }
+  }
+
+  /** A ribbon 17.6 mm wide and 160 mm long in the middle of the cells. */
+  private static StraightStrip ribbon() {
+    Random chance = new Random(3);
+    double[] white = {0.78, 0.77, 0.72};
+    StraightStrip sheet =
+        painted(
+            (x, y, c) -> {
+              double dye = 0;
+              double across = (x + 0.5 - WIDTH / 2.0) / (2.9 * RIBBON_MM);
+              for (int k = 0; k < COLUMN.length; k++) {
+                double along = ((y + 0.5) / RIBBON_MM - COLUMN_MM[k]) / 6.6;
+                dye += COLUMN[k][c] * StrictMath.exp(-(across * across + along * along) / 2);
+              }
+              return white[c] * StrictMath.pow(10, -dye) * (1 + NOISE * chance.nextGaussian());
+            });
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        if (Math.abs(x + 0.5 - WIDTH / 2.0) > 8.8 * RIBBON_MM) {
+          sheet.paper().set(x, y, 0);
+        }
+      }
+    }
+    return sheet;
+  }
+
   @Test
   void noiseIsThatOfTheCells() {
     DensityMap map = DensityMap.of(sheet(false, false), MM);
@@ -84,20 +162,31 @@ class DensityMapTest {
     Random chance = new Random(5);
     double[] white = {0.78, 0.76, 0.69};
     double[] shade = {0.6, 0.63, 0.68};
-    float[][] light = new float[3][WIDTH * HEIGHT];
-    for (int y = 0; y < HEIGHT; y++) {
-      for (int x = 0; x < WIDTH; x++) {
-        double dx = (x + 0.5 - WIDTH * 0.7) / (2.2 * MM);
-        double dy = (y + 0.5 - HEIGHT / 2.0) / (1.9 * MM);
-        double dye = spot ? StrictMath.exp(-(dx * dx + dy * dy) / 2) : 0;
-        for (int c = 0; c < 3; c++) {
+    return painted(
+        (x, y, c) -> {
+          double dx = (x + 0.5 - WIDTH * 0.7) / (2.2 * MM);
+          double dy = (y + 0.5 - HEIGHT / 2.0) / (1.9 * MM);
+          double dye = spot ? StrictMath.exp(-(dx * dx + dy * dy) / 2) : 0;
           double v = white[c];
           if (unevenLight) {
             v *= 1 - 0.35 * y / HEIGHT - 0.1 * x / WIDTH;
-            v *= x < edge(y) ? shade[c] : 1;
+            v *= x < edge((int) y) ? shade[c] : 1;
           }
-          v *= StrictMath.pow(10, -dye * SPOT[c]) * (1 + NOISE * chance.nextGaussian());
-          light[c][y * WIDTH + x] = (float) v;
+          return v * StrictMath.pow(10, -dye * SPOT[c]) * (1 + NOISE * chance.nextGaussian());
+        });
+  }
+
+  /** The light of a cell in one channel. */
+  private interface Light {
+    double at(double x, double y, int channel);
+  }
+
+  private static StraightStrip painted(Light of) {
+    float[][] light = new float[3][WIDTH * HEIGHT];
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        for (int c = 0; c < 3; c++) {
+          light[c][y * WIDTH + x] = (float) of.at(x, y, c);
         }
       }
     }

@@ -69,6 +69,22 @@ class PeakSearchTest {
     assertThat(found.get(0).centre()).isCloseTo(24, within(1.5));
   }
 
+  @Test
+  void aDyeBetweenTwoOfOneHueDoesNotMakeThemOne() {
+    // Without the green one there is a valley between the yellow ones; with it there is none.
+    double[] yellow = {0.01, 0.09, 1};
+    double[] green = {1, 0.21, 0.68};
+    List<PeakShape> found =
+        find(
+            new Dye(34.1, 3.1, 1.48, yellow),
+            new Dye(42.6, 3.7, 1, green),
+            new Dye(50.4, 2.7, 1.36, yellow));
+    assertThat(found).hasSize(3);
+    assertThat(found.get(0).centre()).isCloseTo(34.1, within(0.3));
+    assertThat(found.get(1).centre()).isCloseTo(42.6, within(0.3));
+    assertThat(found.get(2).centre()).isCloseTo(50.4, within(0.3));
+  }
+
   /** What a dye left on its way to its place, uneven as paper is. */
   private static Dye[] streak(double to, double height, double waves, double[] hue) {
     double[] at = {5, 12, 18, 25, 32, 38, 45};
