@@ -77,7 +77,9 @@ public final class StripReader {
     if (strips.stream().noneMatch(StripSelection::isConvincing)) {
       // A strip on tiles or on a tray ranks below what it lies on.
       int more = MORE_OUTLINES + MOST_OUTLINES;
-      strips = strips(anywhere(scales, MORE_OUTLINES, more), MORE_OUTLINES, scales);
+      List<StripChoice.Candidate> further =
+          strips(anywhere(scales, MORE_OUTLINES, more), MORE_OUTLINES, scales);
+      strips = further.stream().anyMatch(StripSelection::isConvincing) ? further : strips;
     }
     return strips.isEmpty() && scales.card().isEmpty()
         ? strips(List.of(SaidOutline.wholePicture(photo)), scales)
