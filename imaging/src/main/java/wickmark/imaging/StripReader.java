@@ -11,7 +11,7 @@ public final class StripReader {
   /** Outlines looked at by their rank alone. */
   private static final int BEST_OUTLINES = 5;
 
-  /** The same where none of those is a convincing strip: on drawn tiles it ranked 6th to 14th. */
+  /** The same where none of those is surely a strip: on drawn tiles it ranked 6th to 14th. */
   private static final int MORE_OUTLINES = 20;
 
   /** Outlines looked at, those that lie beside the best with them. */
@@ -74,7 +74,7 @@ public final class StripReader {
     }
     List<StripChoice.Candidate> strips =
         strips(anywhere(scales, BEST_OUTLINES, MOST_OUTLINES), scales);
-    if (strips.stream().noneMatch(StripSelection::isConvincing)) {
+    if (strips.stream().noneMatch(StripSelection::isSure)) {
       // A strip on tiles or on a tray ranks below what it lies on.
       int more = MORE_OUTLINES + MOST_OUTLINES;
       List<StripChoice.Candidate> further =

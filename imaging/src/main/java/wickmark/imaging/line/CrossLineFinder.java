@@ -20,6 +20,12 @@ final class CrossLineFinder {
   /** Least middle contrast of ink, density: a tide mark has less. */
   private static final double INK_CONTRAST = 0.04;
 
+  /** Colour of ink as a part of how dark the same line is, at the least. */
+  private static final double LEAST_TINT = 0.33;
+
+  /** Lines nearer than this are one, mm. */
+  private static final double SAME_LINE_MM = 1.5;
+
   /** Steepest slope of a path: 4°. */
   private static final double STEEPEST = 0.07;
 
@@ -48,8 +54,10 @@ final class CrossLineFinder {
     Raster tide = crest(brown, 1.7 * mm, 0.12);
     lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(smooth.dye()), 0.05));
     Raster ink = ridge(smooth.chroma(), 1.2 * mm, 0.25);
+    List<CrossLine> pencilled = lines.stream().filter(l -> l.kind() == LineKind.PENCIL).toList();
     finder.trace(LineKind.INK, ink, map.paper(), 0.12).stream()
         .filter(CrossLineFinder::isInk)
+        .filter(line -> pencilled.stream().noneMatch(grey -> isTintOf(line, grey, mm)))
         .forEach(lines::add);
     return lines;
   }
@@ -57,6 +65,12 @@ final class CrossLineFinder {
   /** A line of one colour from side to side: a row of spots has gaps. */
   private static boolean isInk(CrossLine line) {
     return line.coverage() > INK_COVERAGE && line.strength() > INK_CONTRAST;
+  }
+
+  /** On brown paper pencil is a little coloured, too; ink has as much colour as it is dark. */
+  private static boolean isTintOf(CrossLine ink, CrossLine pencil, double mm) {
+    return Math.abs(ink.level() - pencil.level()) < SAME_LINE_MM * mm
+        && ink.strength() < LEAST_TINT * pencil.strength();
   }
 
   /** How much a place is denser than both places above and below, limited to a reasonable line. */
