@@ -26,6 +26,9 @@ final class SpotDoubts {
 
   private static final double GREY = 4;
 
+  /** The same at the edge of a shadow: in mixed light it has the tint of the light that is left. */
+  private static final double GREY_AT_SHADOW = 8;
+
   /** How fast the light falls off at the edge of a shadow at least, density per millimetre. */
   private static final double SHADOW_EDGE = 0.08;
 
@@ -137,16 +140,18 @@ final class SpotDoubts {
   }
 
   private static boolean isFaintGrey(SpotRegion spot) {
-    return spot.peakAbsorbance() < FAINT && isGrey(spot);
+    return spot.peakAbsorbance() < FAINT && chroma(spot) < GREY;
   }
 
-  private static boolean isGrey(SpotRegion spot) {
-    return Math.hypot(spot.colour().a(), spot.colour().b()) < GREY;
+  private static double chroma(SpotRegion spot) {
+    return Math.hypot(spot.colour().a(), spot.colour().b());
   }
 
-  /** Whether a grey spot, however deep, lies where the light falls off as at a shadow's edge. */
+  /**
+   * Whether a nearly grey spot, however deep, lies where the light falls off as at a shadow's edge.
+   */
   private boolean isAtShadow(SpotRegion spot) {
-    if (!isGrey(spot)) {
+    if (chroma(spot) > GREY_AT_SHADOW) {
       return false;
     }
     int left = (int) Math.max(0, spot.box().left());

@@ -74,6 +74,8 @@ class SpotDoubtsTest {
       steepness.set(x, 280, 0.3f);
     }
     assertThat(codes(spot(30, 38, grey))).containsExactly("spots-unsure");
+    LabColour tintOfShade = new LabColour(91, 0.1, -5.2);
+    assertThat(codes(spot(30, 38, tintOfShade))).containsExactly("spots-unsure");
     assertThat(codes(spot(30, 38))).isEmpty();
     assertThat(codes(spot(50, 58, grey))).isEmpty();
   }
