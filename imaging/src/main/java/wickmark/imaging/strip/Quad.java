@@ -1,10 +1,18 @@
 package wickmark.imaging.strip;
 
+import java.util.Optional;
+
 /**
  * Four corners in order around the figure (clockwise on the screen), in cells of the shrunken photo
  * or in photo pixels as the user says; side i runs from corner i to corner i + 1.
  */
 record Quad(double[] x, double[] y) {
+  /**
+   * How near corners of one place lie, parts of the root of the smaller figure's area: a line has
+   * two edges.
+   */
+  private static final double JOINED = 0.04;
+
   Quad {
     if (x.length != 4 || y.length != 4) {
       throw new IllegalArgumentException("a quad has four corners");
@@ -116,6 +124,53 @@ record Quad(double[] x, double[] y) {
   /** Share of the other figure that lies in this one, about. */
   double shareOf(Quad other) {
     return overlap(other) * Math.min(1, area() / other.area());
+  }
+
+  /**
+   * The figure of this one and another that lie side by side, as the parts of a sheet do which a
+   * line across it parts: they have a side in common, and those beside it run straight on. Empty
+   * where they are not so.
+   */
+  Optional<Quad> joinedWith(Quad other) {
+    double near = JOINED * Math.sqrt(Math.min(area(), other.area()));
+    for (int i = 0; i < 4; i++) {
+      for (int j = 0; j < 4; j++) {
+        boolean shared = apart(i, other, (j + 1) % 4) < near && apart((i + 1) % 4, other, j) < near;
+        if (shared) {
+          return Optional.of(around(i, other, j))
+              .filter(Quad::isConvexClockwise)
+              .filter(whole -> whole.runsStraightPast(this, near));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The corners that two figures do not share, this one's behind its side i first. */
+  private Quad around(int i, Quad other, int j) {
+    int[] mine = {(i + 2) % 4, (i + 3) % 4};
+    int[] others = {(j + 2) % 4, (j + 3) % 4};
+    return new Quad(
+        new double[] {x[mine[0]], x[mine[1]], other.x[others[0]], other.x[others[1]]},
+        new double[] {y[mine[0]], y[mine[1]], other.y[others[0]], other.y[others[1]]});
+  }
+
+  /** Whether all corners of a part lie on this figure's sides. */
+  private boolean runsStraightPast(Quad part, double near) {
+    for (int corner = 0; corner < 4; corner++) {
+      double least = Double.POSITIVE_INFINITY;
+      for (int side = 0; side < 4; side++) {
+        least = Math.min(least, distance(side, part.x[corner], part.y[corner]));
+      }
+      if (least > near) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private double apart(int corner, Quad other, int otherCorner) {
+    return Math.hypot(x[corner] - other.x[otherCorner], y[corner] - other.y[otherCorner]);
   }
 
   private static double bilinear(double[] c, double u, double v) {

@@ -189,6 +189,33 @@ public final class StripFinder {
     for (QuadSearch.Scored s : quads) {
       ranked.add(new Ranked(s.quad(), score(s.quad(), s.support(), paper, small)));
     }
+    List<Ranked> distinct = distinct(ranked);
+    ranked.addAll(joined(distinct, small, edges, paper));
+    return ranked.size() > quads.size() ? distinct(ranked) : distinct;
+  }
+
+  /**
+   * Sheets that a pencilled line across them parts in two, each as good a figure as the whole: the
+   * whole has less support where a clip or a finger lies on its end.
+   */
+  private static List<Ranked> joined(
+      List<Ranked> ranked, ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
+    List<Ranked> joined = new ArrayList<>();
+    for (int i = 0; i < ranked.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        ranked
+            .get(i)
+            .quad()
+            .joinedWith(ranked.get(j).quad())
+            .map(q -> new Ranked(q, score(q, QuadSearch.supportOf(q, edges), paper, small)))
+            .filter(whole -> whole.score() > 0)
+            .ifPresent(joined::add);
+      }
+    }
+    return joined;
+  }
+
+  private static List<Ranked> distinct(List<Ranked> ranked) {
     ranked.sort(Comparator.comparingDouble(Ranked::score).reversed());
     List<Ranked> distinct = new ArrayList<>();
     for (Ranked r : ranked) {
