@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
 import wickmark.imaging.photo.PhotoPoint;
@@ -56,8 +57,10 @@ public final class StripFinder {
     EdgeMap edges = EdgeMap.of(small);
     ignored.forEach(area -> edges.leaveOut(area, factor));
     PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
-    List<Ranked> ranked = rank(small, edges, paper);
-    ranked.addAll(0, besideRulers(ranked, best, small, edges, paper, rulers, factor));
+    List<Ranked> seen = rank(small, edges, paper);
+    List<Ranked> joined = joined(seen, small, edges, paper);
+    List<Ranked> ranked = besideRulers(seen, best, small, edges, paper, rulers, factor);
+    ranked.addAll(joined.isEmpty() ? seen : distinct(Stream.of(seen, joined)));
     int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
     SmoothPicture smooth = new SmoothPicture(photo, fine, TRACE_SIGMA);
     SmoothPicture coarse = new SmoothPicture(photo, factor, TRACE_SIGMA);
@@ -189,14 +192,13 @@ public final class StripFinder {
     for (QuadSearch.Scored s : quads) {
       ranked.add(new Ranked(s.quad(), score(s.quad(), s.support(), paper, small)));
     }
-    List<Ranked> distinct = distinct(ranked);
-    ranked.addAll(joined(distinct, small, edges, paper));
-    return ranked.size() > quads.size() ? distinct(ranked) : distinct;
+    return distinct(Stream.of(ranked));
   }
 
   /**
    * Sheets that a pencilled line across them parts in two, each as good a figure as the whole: the
-   * whole has less support where a clip or a finger lies on its end.
+   * whole has less support where a clip or a finger lies on its end. Only what was not seen as a
+   * whole is joined, for a part's corner is less sure than its own.
    */
   private static List<Ranked> joined(
       List<Ranked> ranked, ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
@@ -209,16 +211,21 @@ public final class StripFinder {
             .joinedWith(ranked.get(j).quad())
             .map(q -> new Ranked(q, score(q, QuadSearch.supportOf(q, edges), paper, small)))
             .filter(whole -> whole.score() > 0)
+            .filter(whole -> ranked.stream().noneMatch(r -> similar(r.quad(), whole.quad())))
             .ifPresent(joined::add);
       }
     }
     return joined;
   }
 
-  private static List<Ranked> distinct(List<Ranked> ranked) {
-    ranked.sort(Comparator.comparingDouble(Ranked::score).reversed());
+  /** The best, of which no two are nearly the same. */
+  private static List<Ranked> distinct(Stream<List<Ranked>> lists) {
     List<Ranked> distinct = new ArrayList<>();
-    for (Ranked r : ranked) {
+    for (Ranked r :
+        lists
+            .flatMap(List::stream)
+            .sorted(Comparator.comparingDouble(Ranked::score).reversed())
+            .toList()) {
       if (distinct.stream().noneMatch(d -> similar(d.quad(), r.quad()))) {
         distinct.add(r);
       }
