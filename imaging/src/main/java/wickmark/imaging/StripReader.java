@@ -17,6 +17,9 @@ public final class StripReader {
   /** Outlines looked at, those that lie beside the best with them. */
   private static final int MOST_OUTLINES = 20;
 
+  /** Score of an outline that is surely a sheet's: the picture is then no sheet itself. */
+  private static final double CLEAR_SHEET = 0.7;
+
   private final Photo photo;
   private final ReadingRequest request;
   private final StageWatch watch;
@@ -72,8 +75,8 @@ public final class StripReader {
     if (!onCard.isEmpty() && StripSelection.saidBeside(onCard, request).isEmpty()) {
       return onCard;
     }
-    List<StripChoice.Candidate> strips =
-        strips(anywhere(scales, BEST_OUTLINES, MOST_OUTLINES), scales);
+    List<StripOutline> seen = anywhere(scales, BEST_OUTLINES, MOST_OUTLINES);
+    List<StripChoice.Candidate> strips = strips(seen, scales);
     if (strips.stream().noneMatch(StripSelection::isSure)) {
       // A strip on tiles or on a tray ranks below what it lies on.
       int more = MORE_OUTLINES + MOST_OUTLINES;
@@ -81,7 +84,8 @@ public final class StripReader {
           strips(anywhere(scales, MORE_OUTLINES, more), MORE_OUTLINES, scales);
       strips = further.stream().anyMatch(StripSelection::isConvincing) ? further : strips;
     }
-    return strips.isEmpty() && scales.card().isEmpty()
+    boolean sheet = seen.stream().anyMatch(outline -> outline.score() > CLEAR_SHEET);
+    return strips.isEmpty() && scales.card().isEmpty() && !sheet
         ? strips(List.of(SaidOutline.wholePicture(photo)), scales)
         : strips;
   }
