@@ -21,7 +21,11 @@ final class Interruption {
               err.flush();
             },
             "farewell");
-    Runtime.getRuntime().addShutdownHook(farewell);
+    try {
+      Runtime.getRuntime().addShutdownHook(farewell);
+    } catch (IllegalStateException e) {
+      // Somebody was quick: the process is ending, and nothing is done yet that could be kept.
+    }
     return new Interruption(farewell);
   }
 

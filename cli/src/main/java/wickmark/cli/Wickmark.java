@@ -56,7 +56,8 @@ public final class Wickmark implements Runnable {
         (e, arguments) -> {
           CommandLine command = e.getCommandLine();
           PrintWriter err = command.getErr();
-          err.println(TextTable.printable(String.valueOf(e.getMessage())));
+          err.println(TextTable.printable(wrong(e)));
+          CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
           err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
           err.flush();
           return ExitCode.BAD_USAGE;
@@ -68,6 +69,15 @@ public final class Wickmark implements Runnable {
           return ExitCode.DEFECT;
         });
     return line;
+  }
+
+  /** What is wrong; the parser itself knows no commands, only arguments that it cannot match. */
+  private static String wrong(CommandLine.ParameterException e) {
+    return e.getCommandLine().getParent() == null
+            && e instanceof CommandLine.UnmatchedArgumentException unmatched
+            && !unmatched.isUnknownOption()
+        ? "There is no command " + unmatched.getUnmatched().get(0) + "."
+        : String.valueOf(e.getMessage());
   }
 
   /** Without a command the help is what is wanted. */

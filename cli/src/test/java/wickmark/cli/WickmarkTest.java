@@ -36,7 +36,13 @@ class WickmarkTest {
 
   @Test
   void anUnknownCommandIsBadUsage() {
-    assertThat(run("mesure").exitCode()).isEqualTo(ExitCode.BAD_USAGE);
+    CommandLineRun run = run("mesure", "strip.jpg");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_USAGE);
+    assertThat(run.err())
+        .startsWith("There is no command mesure.")
+        .contains("wickmark measure")
+        .endsWith("Try: wickmark --help" + System.lineSeparator());
   }
 
   @Test

@@ -1,11 +1,7 @@
 package wickmark.imaging;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import wickmark.imaging.photo.PhotoPoint;
 import wickmark.testdata.picture.DrawnPicture;
 import wickmark.testdata.scene.CameraPlan;
 import wickmark.testdata.scene.Desk;
@@ -40,12 +36,6 @@ class BesideRulerTest {
                 .onto(Desk.WHITE_BENCH)
                 .with(new RulerItem(ruler, new Placement(x - 10, 0, 88.5))));
     StripReading reading = SaidPlacesTest.read(DrawnStrips.bare(picture), new RequestBuilder());
-    List<PhotoPoint> found = reading.placed().corners();
-    List<PhotoPoint> truth = DrawnStrips.corners(picture);
-    for (int i = 0; i < 4; i++) {
-      double off =
-          Math.hypot(found.get(i).x() - truth.get(i).x(), found.get(i).y() - truth.get(i).y());
-      assertThat(off / PX_PER_MM).as("corner %d, mm", i).isLessThan(0.5);
-    }
+    DrawnStrips.assertCorners(reading, picture, 0.5 * PX_PER_MM);
   }
 }

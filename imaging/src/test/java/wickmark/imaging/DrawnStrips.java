@@ -1,5 +1,7 @@
 package wickmark.imaging;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -108,5 +110,16 @@ final class DrawnStrips {
 
   static List<PhotoPoint> corners(DrawnPicture picture) {
     return picture.strip().corners().stream().map(p -> new PhotoPoint(p.x(), p.y())).toList();
+  }
+
+  /** Fails if a corner was found more than so many pixels off. */
+  static void assertCorners(StripReading reading, DrawnPicture picture, double withinPx) {
+    List<PhotoPoint> found = reading.placed().corners();
+    List<PhotoPoint> truth = corners(picture);
+    for (int i = 0; i < 4; i++) {
+      double off =
+          Math.hypot(found.get(i).x() - truth.get(i).x(), found.get(i).y() - truth.get(i).y());
+      assertThat(off).as("corner %d, px", i).isLessThan(withinPx);
+    }
   }
 }

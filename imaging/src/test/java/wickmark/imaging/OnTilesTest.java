@@ -1,10 +1,6 @@
 package wickmark.imaging;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.util.List;
 import org.junit.jupiter.api.Test;
-import wickmark.imaging.photo.PhotoPoint;
 import wickmark.testdata.picture.DrawnPicture;
 import wickmark.testdata.scene.CameraPlan;
 import wickmark.testdata.scene.Desk;
@@ -28,12 +24,6 @@ class OnTilesTest {
 
     StripReading reading = SaidPlacesTest.read(DrawnStrips.bare(picture), new RequestBuilder());
 
-    List<PhotoPoint> found = reading.placed().corners();
-    List<PhotoPoint> truth = DrawnStrips.corners(picture);
-    for (int i = 0; i < 4; i++) {
-      double off =
-          Math.hypot(found.get(i).x() - truth.get(i).x(), found.get(i).y() - truth.get(i).y());
-      assertThat(off / PX_PER_MM).as("corner %d, mm", i).isLessThan(1);
-    }
+    DrawnStrips.assertCorners(reading, picture, 1 * PX_PER_MM);
   }
 }

@@ -81,6 +81,16 @@ class FaultsIT {
     }
   }
 
+  /** A shell lets what it starts in the background ignore Ctrl-C, and so all that this starts. */
+  private static List<String> heedingCtrlC(String... command) {
+    List<String> all = new ArrayList<>();
+    if (works("env", "--default-signal=INT", "true")) {
+      all.addAll(List.of("env", "--default-signal=INT"));
+    }
+    all.addAll(List.of(command));
+    return all;
+  }
+
   private static List<String> namesIn(Path place) throws IOException {
     try (Stream<Path> files = Files.list(place)) {
       return files
@@ -125,7 +135,8 @@ class FaultsIT {
       }
       Path said = folder.resolve("said.txt");
       Process program =
-          new ProcessBuilder(LAUNCHER, "measure", "class", "--threads=1", "--out", "out")
+          new ProcessBuilder(
+                  heedingCtrlC(LAUNCHER, "measure", "class", "--threads=1", "--out", "out"))
               .directory(folder.toFile())
               .redirectErrorStream(true)
               .redirectOutput(said.toFile())

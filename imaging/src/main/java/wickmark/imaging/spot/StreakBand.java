@@ -14,7 +14,8 @@ import wickmark.imaging.raster.Selection;
  * often paler than what shows in a single cell, yet long: a fiftieth of the spot's density over
  * some centimetres weighs as much as a tenth of the spot, and drags its centre of mass towards the
  * origin. It is therefore measured below the spot, as the mean over its length at each place across
- * the lane against the blank paper on both sides, and taken off before spots are measured.
+ * the lane against the blank paper on both sides, and taken off before spots are measured. What a
+ * streak may be is said in {@link Streaks}, which tells streaks from spots in the lane's profile.
  *
  * @param originX column of the lane's origin, cells
  * @param lean columns that the trace's middle moves to the right in a cell of height
@@ -25,12 +26,6 @@ import wickmark.imaging.raster.Selection;
  */
 record StreakBand(
     double originX, double lean, double firstMm, double[] across, double[] hue, PeakShape peak) {
-  /** Least length over which a trace is measured, mm. */
-  private static final double LEAST_LENGTH_MM = 4;
-
-  /** Nothing below belongs to a trace: the stain of the origin reaches up to here, mm. */
-  private static final double ORIGIN_MM = 3.5;
-
   /** Step across the lane, mm. */
   private static final double ACROSS_MM = 0.5;
 
@@ -43,17 +38,8 @@ record StreakBand(
   /** A spot's rim lies so many standard deviations from its middle. */
   private static final double RIM = 2.4;
 
-  /** Greatest mass of a millimetre of the trace over the spot's at its densest. */
-  private static final double MOST = 0.3;
-
   /** Mass over its standard deviation from which a trace is there. */
   private static final double CLEAR = 4;
-
-  /** Cosine of the greatest angle between the colours of a trace and of its spot. */
-  private static final double SAME_HUE = 0.93;
-
-  /** The two flanks together of a peak that is wider than any spot, mm. */
-  private static final double WIDE_MM = 12;
 
   /** The map's parts that belong to one lane. */
   record Lane(FittedLine baseline, double originX, int[] cells, Raster mask, double cellsPerMm) {
@@ -94,7 +80,7 @@ record StreakBand(
       Lane lane, Raster[] density, PeakFit fit, int peak, LaneProfile profile) {
     PeakShape spot = fit.shapes().get(peak);
     double to = spot.centre() - 4 * spot.behind();
-    double from = Math.max(ORIGIN_MM, profile.start());
+    double from = Math.max(Streaks.ORIGIN_MM, profile.start());
     for (int j = 0; j < fit.shapes().size(); j++) {
       PeakShape other = fit.shapes().get(j);
       if (other.centre() < spot.centre() && !isPartOfTrace(fit, j, peak)) {
@@ -102,7 +88,7 @@ record StreakBand(
       }
     }
     int blocks = (int) ((to - from) / ALONG_MM);
-    if (to - from < LEAST_LENGTH_MM) {
+    if (to - from < Streaks.FREE_STREAK_MM) {
       return Optional.empty();
     }
     double[] hue = fit.amount()[peak].clone();
@@ -121,9 +107,9 @@ record StreakBand(
   /** Whether a low peak, wider than any spot and of the spot's hue, stands for the trace itself. */
   private static boolean isPartOfTrace(PeakFit fit, int other, int peak) {
     PeakShape shape = fit.shapes().get(other);
-    return shape.ahead() + shape.behind() > WIDE_MM
-        && fit.height(other) < MOST * fit.height(peak)
-        && StrictMath.cos(fit.colourAngle(other, peak)) > SAME_HUE;
+    return shape.ahead() + shape.behind() > 2 * Streaks.PLATEAU_MM
+        && fit.height(other) < Streaks.MOST_STREAK * fit.height(peak)
+        && StrictMath.cos(fit.colourAngle(other, peak)) > Streaks.STREAK_HUE;
   }
 
   /** Column of a spot's middle, and its standard deviation across, cells. */
@@ -236,7 +222,9 @@ record StreakBand(
       }
       double deviation = deviation(mass);
       boolean isThere =
-          total > CLEAR * deviation && total < MOST * height && total > SAME_HUE * Math.sqrt(size);
+          total > CLEAR * deviation
+              && total < Streaks.MOST_STREAK * height
+              && total > Streaks.STREAK_HUE * Math.sqrt(size);
       return isThere
           ? Optional.of(new StreakBand(lane.originX, lean, -half, across, hue, spot))
           : Optional.empty();
@@ -258,7 +246,7 @@ record StreakBand(
           values[n++] = value;
         }
       }
-      return n < LEAST_LENGTH_MM / ALONG_MM ? 0 : Selection.median(values, n);
+      return n < Streaks.FREE_STREAK_MM / ALONG_MM ? 0 : Selection.median(values, n);
     }
 
     /** Standard deviation of the median of these masses. */

@@ -10,22 +10,22 @@ import wickmark.imaging.raster.Selection;
  */
 final class Streaks {
   /** Least length of a streak seen by itself, mm. */
-  private static final double FREE_STREAK_MM = 4;
+  static final double FREE_STREAK_MM = 4;
 
   /** Greatest height of a streak over its peak's. */
-  private static final double MOST_STREAK = 0.3;
+  static final double MOST_STREAK = 0.3;
 
   /** Cosine of the greatest angle between the colours of a streak and of its spot. */
-  private static final double STREAK_HUE = 0.93;
+  static final double STREAK_HUE = 0.93;
 
   /** Height over a streak's up to which its own unevenness goes. */
   private static final double UNEVEN_STREAK = 0.5;
 
   /** Mean flank of a peak that is wider than any spot, mm: a stretch of a streak may be. */
-  private static final double PLATEAU_MM = 6;
+  static final double PLATEAU_MM = 6;
 
   /** Nothing below belongs to a streak: the stain of the origin reaches up to here, mm. */
-  private static final double ORIGIN_MM = 3.5;
+  static final double ORIGIN_MM = 3.5;
 
   private final LaneProfile profile;
   private final PeakParting parting;

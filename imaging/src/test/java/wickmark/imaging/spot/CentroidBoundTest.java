@@ -2,15 +2,8 @@ package wickmark.imaging.spot;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import wickmark.imaging.lane.DyeMap;
-import wickmark.imaging.lane.LaneTrack;
-import wickmark.imaging.lane.OriginZone;
-import wickmark.imaging.line.FittedLine;
-import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
 
 /**
@@ -22,7 +15,7 @@ import wickmark.imaging.raster.Raster;
  * by summing over the cells here). Three channels add their information.
  */
 class CentroidBoundTest {
-  private static final int MM = 8;
+  private static final int MM = OneLane.CELLS_PER_MM;
   private static final int WIDTH = 22 * MM;
   private static final int HEIGHT = 66 * MM;
   private static final double[] HEIGHTS = {0.05, 0.5, 0.28};
@@ -86,27 +79,6 @@ class CentroidBoundTest {
         }
       }
     }
-    Raster paper = new Raster(WIDTH, HEIGHT);
-    Arrays.fill(paper.cells(), 1);
-    DensityMap map =
-        new DensityMap(
-            density, paper, new Raster(WIDTH, HEIGHT), MM, new double[] {NOISE, NOISE, NOISE});
-    FittedLine baseline = line(58);
-    FittedLine front = line(5);
-    List<List<SpotRegion>> found =
-        SpotFinder.find(
-            map,
-            baseline,
-            front,
-            DyeMap.of(map, baseline, front),
-            new OriginZone(2.2, false),
-            List.of(LaneTrack.said(CENTRE_X).between(0, WIDTH)));
-    assertThat(found.get(0)).hasSize(1);
-    return found.get(0).get(0);
-  }
-
-  private static FittedLine line(double fromTopMm) {
-    return FittedLine.byHand(
-        new double[] {0, fromTopMm * MM}, new double[] {WIDTH, fromTopMm * MM}, 0.2, WIDTH);
+    return OneLane.spot(density, NOISE, CENTRE_X, 58);
   }
 }

@@ -3,20 +3,13 @@ package wickmark.imaging.spot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import wickmark.imaging.lane.DyeMap;
-import wickmark.imaging.lane.LaneTrack;
-import wickmark.imaging.lane.OriginZone;
-import wickmark.imaging.line.FittedLine;
-import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
 
 /** A spot at the end of the trace that its dye left in the paper on its way. */
 class StreakBandTest {
-  private static final int MM = 8;
+  private static final int MM = OneLane.CELLS_PER_MM;
   private static final int WIDTH = 30 * MM;
   private static final int HEIGHT = 80 * MM;
   private static final double NOISE = 0.012;
@@ -66,31 +59,10 @@ class StreakBandTest {
         }
       }
     }
-    Raster paper = new Raster(WIDTH, HEIGHT);
-    Arrays.fill(paper.cells(), 1);
-    DensityMap map =
-        new DensityMap(
-            density, paper, new Raster(WIDTH, HEIGHT), MM, new double[] {NOISE, NOISE, NOISE});
-    FittedLine baseline = line(BASELINE);
-    FittedLine front = line(5);
-    List<List<SpotRegion>> found =
-        SpotFinder.find(
-            map,
-            baseline,
-            front,
-            DyeMap.of(map, baseline, front),
-            new OriginZone(2.2, false),
-            List.of(LaneTrack.said(15.0 * MM).between(0, WIDTH)));
-    assertThat(found.get(0)).hasSize(1);
-    return found.get(0).get(0);
+    return OneLane.spot(density, NOISE, 15.0 * MM, BASELINE);
   }
 
   private static double gaussian(double z) {
     return StrictMath.exp(-z * z / 2);
-  }
-
-  private static FittedLine line(double fromTopMm) {
-    return FittedLine.byHand(
-        new double[] {0, fromTopMm * MM}, new double[] {WIDTH, fromTopMm * MM}, 0.2, WIDTH);
   }
 }
