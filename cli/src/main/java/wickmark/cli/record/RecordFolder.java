@@ -2,9 +2,8 @@ package wickmark.cli.record;
 
 import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.DirectoryStream;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NotDirectoryException;
@@ -124,13 +123,21 @@ public final class RecordFolder {
     }
   }
 
-  private boolean movedWhole(Path beside) throws IOException {
+  /**
+   * Moves the folder to its place, if there is still none. Which exception says that another run
+   * was faster depends on the file system (POSIX rename: EEXIST or ENOTEMPTY), so the place is
+   * asked.
+   */
+  boolean movedWhole(Path beside) throws IOException {
     makeReadable(beside);
     try {
       Files.move(beside, folder, StandardCopyOption.ATOMIC_MOVE);
       return true;
-    } catch (FileAlreadyExistsException | DirectoryNotEmptyException e) {
-      return false; // another run was faster
+    } catch (FileSystemException e) {
+      if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+        return false;
+      }
+      throw e;
     }
   }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -72,5 +73,26 @@ class RecordFolderTest {
 
     assertThat(namesIn(out.resolve("strip")))
         .containsExactly("notes.txt", "record.json", "report.html", "spots.csv");
+  }
+
+  @Test
+  void leavesItsPlaceToARunThatWasFaster() throws Exception {
+    RecordFolder folder = new RecordFolder(out, "strip");
+    folder.write(files("of the faster"), false);
+    Path beside = Files.createDirectory(out.resolve("beside"));
+    Files.writeString(beside.resolve("record.json"), "of the slower");
+
+    assertThat(folder.movedWhole(beside)).isFalse();
+
+    assertThat(folder.path().resolve("record.json")).hasContent("of the faster");
+    assertThat(beside.resolve("record.json")).hasContent("of the slower");
+  }
+
+  @Test
+  void saysWhyItCouldNotBeMoved() {
+    RecordFolder folder = new RecordFolder(out.resolve("not/there"), "strip");
+
+    assertThatThrownBy(() -> folder.movedWhole(out.resolve("nothing")))
+        .isInstanceOf(NoSuchFileException.class);
   }
 }
