@@ -23,6 +23,18 @@ final class CrossLineFinder {
   /** Colour of ink as a part of how dark the same line is, at the least. */
   private static final double LEAST_TINT = 0.33;
 
+  /**
+   * Colour of a brown mark as a part of its density in blue, at the most: {@link TideFilter} takes
+   * it for 0.55, and paper yellows towards more.
+   */
+  private static final double MOST_BROWN = 0.8;
+
+  /** Density that no tide mark reaches; beyond {@link #CREST_LIMIT} none is told from another. */
+  private static final double DEEPEST_BROWN = 0.1;
+
+  /** Contrast beyond which a brown mark counts no more. */
+  private static final double CREST_LIMIT = 0.12;
+
   /** Lines nearer than this are one, mm. */
   private static final double SAME_LINE_MM = 1.5;
 
@@ -51,13 +63,13 @@ final class CrossLineFinder {
     lines.addAll(finder.trace(LineKind.PENCIL, pencil, map.paper(), 0.12));
     lines.addAll(EndTicks.find(map, pencil, finder.middle));
     Raster brown = TideFilter.combined(map, smooth.channels(), SmoothDensities.CHANNELS_MM * mm);
-    Raster tide = crest(brown, 1.7 * mm, 0.12);
+    Raster tide = crest(brown, 1.7 * mm, CREST_LIMIT);
     lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(smooth.dye()), 0.05));
     Raster ink = ridge(smooth.chroma(), 1.2 * mm, 0.25);
-    List<CrossLine> pencilled = lines.stream().filter(l -> l.kind() == LineKind.PENCIL).toList();
+    List<CrossLine> others = List.copyOf(lines);
     finder.trace(LineKind.INK, ink, map.paper(), 0.12).stream()
         .filter(CrossLineFinder::isInk)
-        .filter(line -> pencilled.stream().noneMatch(grey -> isTintOf(line, grey, mm)))
+        .filter(line -> others.stream().noneMatch(other -> isColourOf(line, other, mm)))
         .forEach(lines::add);
     return lines;
   }
@@ -67,10 +79,21 @@ final class CrossLineFinder {
     return line.coverage() > INK_COVERAGE && line.strength() > INK_CONTRAST;
   }
 
-  /** On brown paper pencil is a little coloured, too; ink has as much colour as it is dark. */
-  private static boolean isTintOf(CrossLine ink, CrossLine pencil, double mm) {
-    return Math.abs(ink.level() - pencil.level()) < SAME_LINE_MM * mm
-        && ink.strength() < LEAST_TINT * pencil.strength();
+  /**
+   * Whether a line of colour is what another line is coloured. On brown paper pencil is a little
+   * coloured, too, where ink has as much colour as it is dark. A strong tide mark is as deep as
+   * pale ink, but brown; ink that answers to the filter for brown does so as far as it can.
+   */
+  private static boolean isColourOf(CrossLine ink, CrossLine other, double mm) {
+    if (Math.abs(ink.level() - other.level()) > SAME_LINE_MM * mm) {
+      return false;
+    }
+    return switch (other.kind()) {
+      case PENCIL -> ink.strength() < LEAST_TINT * other.strength();
+      case TIDE_MARK ->
+          ink.strength() < MOST_BROWN * other.strength() && other.strength() < DEEPEST_BROWN;
+      default -> false;
+    };
   }
 
   /** How much a place is denser than both places above and below, limited to a reasonable line. */

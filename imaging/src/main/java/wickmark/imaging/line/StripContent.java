@@ -19,6 +19,9 @@ final class StripContent {
   /** Grey density that no paper has, even in shadow. */
   private static final float DARK = 0.45f;
 
+  /** Share of what is dark around a cell from which it is the blurred rim of that, not dye. */
+  private static final float AT_DARK = 0.02f;
+
   /** Least grey density over its surroundings that counts as pencil, whatever the noise. */
   private static final double INK = 0.02;
 
@@ -68,10 +71,12 @@ final class StripContent {
     Raster neutral = Smoothing.gaussian(grey, 0.12 * mm);
     Raster around = Smoothing.gaussian(grey, 1.3 * mm);
     double strokes = strokeLevel(neutral, around, map.paper());
+    Raster dark = Smoothing.gaussian(dark(neutral), 0.6 * mm);
     Raster dye = new Raster(map.width(), map.height());
     Raster ink = new Raster(map.width(), map.height());
     for (int i = 0; i < dye.cells().length; i++) {
-      if (map.paper().cells()[i] == 0) {
+      // A pen that lies on the strip has colour, too, and no place among the dyes.
+      if (map.paper().cells()[i] == 0 || dark.cells()[i] > AT_DARK) {
         continue;
       }
       float c = (float) (chroma.cells()[i] - level);
@@ -81,6 +86,15 @@ final class StripContent {
       ink.cells()[i] = stroke > enough && neutral.cells()[i] > 0.7f * c ? 1 : 0;
     }
     return new StripContent(map, dye, ink, darkShare(neutral, map.paper()));
+  }
+
+  /** 1 where it is darker than paper can be. */
+  private static Raster dark(Raster neutral) {
+    Raster dark = new Raster(neutral.width(), neutral.height());
+    for (int i = 0; i < dark.cells().length; i++) {
+      dark.cells()[i] = neutral.cells()[i] > DARK ? 1 : 0;
+    }
+    return dark;
   }
 
   /** Density over the surroundings that paper texture alone hardly reaches. */

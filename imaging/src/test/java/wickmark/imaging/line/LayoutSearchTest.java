@@ -1,0 +1,121 @@
+package wickmark.imaging.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Raster;
+
+/** Strips of 60 mm by 120 mm with a pencilled baseline, three blue spots, and something above. */
+class LayoutSearchTest {
+  private static final double CELLS_PER_MM = 5;
+  private static final int WIDTH = 300;
+  private static final int HEIGHT = 600;
+
+  /** Densities in red, green and blue. */
+  private static final double[] PENCIL = {0.15, 0.15, 0.15};
+
+  private static final double[] BLUE = {0.5, 0.25, 0.05};
+
+  /** What solvent washes out of paper absorbs blue most and red least (common practice). */
+  private static final double[] BROWN = {0.054, 0.077, 0.118};
+
+  private final Raster[] density = {noise(1), noise(2), noise(3)};
+
+  private static Raster noise(long seed) {
+    Random random = new Random(seed);
+    Raster raster = new Raster(WIDTH, HEIGHT);
+    for (int i = 0; i < raster.cells().length; i++) {
+      raster.cells()[i] = (float) (0.008 * random.nextGaussian());
+    }
+    return raster;
+  }
+
+  private void add(int x, int y, double[] colour, double share) {
+    for (int c = 0; c < 3; c++) {
+      density[c].cells()[y * WIDTH + x] += (float) (colour[c] * share);
+    }
+  }
+
+  private void lineAt(int row, double[] colour, double sigma) {
+    for (int y = Math.max(0, row - 20); y < Math.min(HEIGHT, row + 20); y++) {
+      double off = (y + 0.5 - row) / sigma;
+      for (int x = 0; x < WIDTH; x++) {
+        add(x, y, colour, StrictMath.exp(-off * off / 2));
+      }
+    }
+  }
+
+  private void spotAt(int column, int row) {
+    for (int y = row - 40; y < row + 40; y++) {
+      for (int x = column - 40; x < column + 40; x++) {
+        double off = Math.hypot(x - column, y - row) / 10;
+        add(x, y, BLUE, StrictMath.exp(-off * off / 2));
+      }
+    }
+  }
+
+  private Layout layout() {
+    lineAt(500, PENCIL, 1.2);
+    spotAt(60, 300);
+    spotAt(150, 380);
+    spotAt(240, 220);
+    Raster paper = new Raster(WIDTH, HEIGHT);
+    Arrays.fill(paper.cells(), 1);
+    SaidLayout upright = new SaidLayout(Set.of(0), Optional.empty(), Optional.empty());
+    return LayoutSearch.find(map(density, paper), map(turned(), paper.turned()), upright);
+  }
+
+  private Raster[] turned() {
+    return new Raster[] {density[0].turned(), density[1].turned(), density[2].turned()};
+  }
+
+  private static DensityMap map(Raster[] density, Raster paper) {
+    return new DensityMap(
+        density,
+        paper,
+        new Raster(paper.width(), paper.height()),
+        CELLS_PER_MM,
+        new double[] {0.008, 0.008, 0.008});
+  }
+
+  private static void assertFront(Layout layout, LineKind kind) {
+    assertThat(layout.front())
+        .satisfies(
+            front -> {
+              assertThat(front.kind()).isEqualTo(kind);
+              assertThat(front.y().get(0) * HEIGHT).isCloseTo(100, within(3.0));
+            });
+  }
+
+  @Test
+  void aDeepTideMarkIsTheFrontAndNoLineOfInk() {
+    lineAt(100, BROWN, 3);
+
+    assertFront(layout(), LineKind.TIDE_MARK);
+  }
+
+  @Test
+  void aLineOfInkIsNoTideMark() {
+    lineAt(100, BLUE, 3);
+
+    assertThat(layout().front()).isNull();
+  }
+
+  @Test
+  void aPenOnTheStripIsNoDyeThatRanPastTheFront() {
+    lineAt(100, PENCIL, 1.2);
+    for (int y = 20; y < 70; y++) {
+      for (int x = 200; x < WIDTH; x++) {
+        add(x, y, new double[] {1.8, 1.4, 0.8}, 1);
+      }
+    }
+
+    assertFront(layout(), LineKind.PENCIL);
+  }
+}
