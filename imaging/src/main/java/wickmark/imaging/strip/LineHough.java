@@ -27,6 +27,15 @@ final class LineHough {
   /** Greatest angle, radians, between a line's normal and that of a cell that belongs to it. */
   private static final double BELONGS_ANGLE = 0.2;
 
+  /** Lines within this of one another run in one direction, radians. */
+  private static final double ONE_DIRECTION = 0.17;
+
+  /**
+   * Most of the lines that may run in one direction: the grain of wood has more than are looked
+   * for, and a sheet has sides in two.
+   */
+  private static final double SHARE_OF_A_DIRECTION = 2.0 / 3;
+
   /** Edge cells with less weight are texture. */
   private static final double LEAST_WEIGHT = 0.12;
 
@@ -94,11 +103,18 @@ final class LineHough {
         break;
       }
       EdgeLine line = hough.takeLine(peak);
-      if (line != null) {
+      if (line != null && alike(line, lines) < most * SHARE_OF_A_DIRECTION) {
         lines.add(line);
       }
     }
     return lines;
+  }
+
+  /** How many of the lines run nearly as this one. */
+  private static long alike(EdgeLine line, List<EdgeLine> lines) {
+    return lines.stream()
+        .filter(other -> EdgeLine.angleBetween(other.normal, line.normal) < ONE_DIRECTION)
+        .count();
   }
 
   private void voteAll() {

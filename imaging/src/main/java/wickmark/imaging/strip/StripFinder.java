@@ -59,7 +59,10 @@ public final class StripFinder {
     PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
     List<Ranked> seen = rank(small, edges, paper);
     List<Ranked> joined = joined(seen, small, edges, paper);
-    List<Ranked> ranked = besideRulers(seen, best, small, edges, paper, rulers, factor);
+    List<Ranked> beside =
+        distinct(Stream.of(besideRulers(seen, best, small, edges, paper, rulers, factor)));
+    // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
+    List<Ranked> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
     ranked.addAll(joined.isEmpty() ? seen : distinct(Stream.of(seen, joined)));
     int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
     SmoothPicture smooth = new SmoothPicture(photo, fine, TRACE_SIGMA);

@@ -27,6 +27,9 @@ class LayoutSearchTest {
 
   private final Raster[] density = {noise(1), noise(2), noise(3)};
 
+  /** How fast the light changes, density per millimetre. */
+  private final Raster steepness = new Raster(WIDTH, HEIGHT);
+
   private static Raster noise(long seed) {
     Random random = new Random(seed);
     Raster raster = new Raster(WIDTH, HEIGHT);
@@ -68,20 +71,17 @@ class LayoutSearchTest {
     Raster paper = new Raster(WIDTH, HEIGHT);
     Arrays.fill(paper.cells(), 1);
     SaidLayout upright = new SaidLayout(Set.of(0), Optional.empty(), Optional.empty());
-    return LayoutSearch.find(map(density, paper), map(turned(), paper.turned()), upright);
+    return LayoutSearch.find(
+        map(density, paper, steepness), map(turned(), paper.turned(), steepness.turned()), upright);
   }
 
   private Raster[] turned() {
     return new Raster[] {density[0].turned(), density[1].turned(), density[2].turned()};
   }
 
-  private static DensityMap map(Raster[] density, Raster paper) {
+  private static DensityMap map(Raster[] density, Raster paper, Raster steepness) {
     return new DensityMap(
-        density,
-        paper,
-        new Raster(paper.width(), paper.height()),
-        CELLS_PER_MM,
-        new double[] {0.008, 0.008, 0.008});
+        density, paper, steepness, CELLS_PER_MM, new double[] {0.008, 0.008, 0.008});
   }
 
   private static void assertFront(Layout layout, LineKind kind) {
@@ -117,5 +117,28 @@ class LayoutSearchTest {
     }
 
     assertFront(layout(), LineKind.PENCIL);
+  }
+
+  @Test
+  void whereThePaperEndsIsNoPencilLine() {
+    lineAt(100, PENCIL, 1.2);
+    Arrays.fill(steepness.cells(), 97 * WIDTH, 103 * WIDTH, 0.2f);
+
+    assertThat(layout().front()).isNull();
+  }
+
+  @Test
+  void aShadowsEdgeAcrossAPencilLineLeavesItOne() {
+    lineAt(100, PENCIL, 1.2);
+    for (int y = 0; y < HEIGHT; y++) {
+      Arrays.fill(steepness.cells(), y * WIDTH + 140, y * WIDTH + 160, 0.2f);
+    }
+
+    assertFront(layout(), LineKind.PENCIL);
+  }
+
+  @Test
+  void noiseHasNoFront() {
+    assertThat(layout().front()).isNull();
   }
 }
