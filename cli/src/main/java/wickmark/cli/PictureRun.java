@@ -63,12 +63,14 @@ final class PictureRun {
    * first picture is decoded already, where there is a processor for it.
    */
   static void prepareWriting() {
-    ForkJoinPool.commonPool()
-        .submit(
-            () -> {
-              RecordJson.prepare();
-              ReportPage.prepare();
-            });
+    // What fails here fails again where it is wanted, and is answered there.
+    var unused =
+        ForkJoinPool.commonPool()
+            .submit(
+                () -> {
+                  RecordJson.prepare();
+                  ReportPage.prepare();
+                });
   }
 
   /** Measures the picture and says to the watch which stage it is at. */
