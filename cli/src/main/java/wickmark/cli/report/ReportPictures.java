@@ -11,9 +11,9 @@ public final class ReportPictures {
   private final ForkJoinTask<byte[]> straightened;
 
   private ReportPictures(Photo photo, StraightPicture straightened) {
+    this.photo = ForkJoinPool.commonPool().submit(() -> PictureFiles.smallJpeg(photo));
     this.straightened =
         ForkJoinPool.commonPool().submit(() -> PictureFiles.png(straightened.picture()));
-    this.photo = ForkJoinPool.commonPool().submit(() -> PictureFiles.smallJpeg(photo));
   }
 
   /** Begins to make them. */
