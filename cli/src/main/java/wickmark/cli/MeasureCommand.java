@@ -201,6 +201,7 @@ final class MeasureCommand implements Callable<Integer> {
     Optional<String> heading =
         Optional.ofNullable(title).or(() -> corrected.flatMap(Corrections::title));
     List<OverviewPage.Failure> failures = new ArrayList<>();
+    PictureRun.prepareWriting();
     RecordFolder.sweep(out, Instant.now());
     Interruption interruption = Interruption.watch(screen.err());
     BatchSummary summary = new BatchSummary();

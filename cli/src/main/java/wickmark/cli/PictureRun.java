@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
 import org.jspecify.annotations.Nullable;
 import wickmark.cli.corrections.Corrections;
 import wickmark.cli.measuring.MeasuredStrip;
@@ -27,8 +28,8 @@ import wickmark.cli.record.RecordExistsException;
 import wickmark.cli.record.RecordFolder;
 import wickmark.cli.record.RecordJson;
 import wickmark.cli.record.SpotsCsv;
-import wickmark.cli.report.PictureFiles;
 import wickmark.cli.report.ReportPage;
+import wickmark.cli.report.ReportPictures;
 import wickmark.cli.report.StripNumber;
 import wickmark.cli.table.TextTable;
 import wickmark.core.record.RunRecord;
@@ -55,6 +56,21 @@ final class PictureRun {
     this.said = said;
     this.title = title;
     this.corrections = corrections;
+  }
+
+  /**
+   * Sets up, in another thread, what writes records and reports: a quarter of a second in which the
+   * first picture is decoded already, where there is a processor for it.
+   */
+  static void prepareWriting() {
+    // What fails here fails again where it is wanted, and is answered there.
+    var unused =
+        ForkJoinPool.commonPool()
+            .submit(
+                () -> {
+                  RecordJson.prepare();
+                  ReportPage.prepare();
+                });
   }
 
   /** Measures the picture and says to the watch which stage it is at. */
@@ -126,12 +142,14 @@ final class PictureRun {
       boolean several = outcomes.size() > 1;
       String folder = several ? FolderName.of(file.name(), i + 1) : FolderName.of(file.name());
       if (outcomes.get(i) instanceof MeasuredStrip.Done measured) {
+        ReportPictures pictures = ReportPictures.begin(file.photo(), measured.straightened());
         RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
         writeUnlessTheSame(
             new RecordFolder(out, folder),
             record,
             file,
             measured.straightened(),
+            pictures,
             new StripNumber(i + 1, outcomes.size()));
         records.add(record);
       } else if (outcomes.get(i) instanceof MeasuredStrip.Refused refused) {
@@ -149,12 +167,14 @@ final class PictureRun {
     for (MeasuredStrip outcome : outcomes) {
       if (outcome instanceof MeasuredStrip.Done measured
           && corrected.isMeant(measured.record().strip())) {
+        ReportPictures pictures = ReportPictures.begin(file.photo(), measured.straightened());
         RunRecord record = RecordAssembly.of(measured.record(), file, said, title);
         writeUnlessTheSame(
             folder(file),
             record,
             file,
             measured.straightened(),
+            pictures,
             new StripNumber(corrected.strip().number(), corrected.strip().of()));
         return PictureResult.of(file.name(), ExitCode.DONE, List.of(record), List.of());
       }
@@ -187,13 +207,14 @@ final class PictureRun {
       RunRecord record,
       PhotoFile file,
       StraightPicture straightened,
+      ReportPictures pictures,
       StripNumber number)
       throws IOException {
     if (!replace && isThere(folder, record)) {
       return;
     }
     try {
-      folder.write(files(record, file, straightened, number), replace);
+      folder.write(files(record, file, straightened, pictures, number), replace);
     } catch (RecordExistsException e) {
       if (!isThere(folder, record)) { // else another run has written the same meanwhile
         throw e;
@@ -206,15 +227,18 @@ final class PictureRun {
   }
 
   private static Map<String, byte[]> files(
-      RunRecord record, PhotoFile file, StraightPicture straightened, StripNumber number) {
-    byte[] png = PictureFiles.png(straightened.picture());
+      RunRecord record,
+      PhotoFile file,
+      StraightPicture straightened,
+      ReportPictures pictures,
+      StripNumber number) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(RecordFolder.RECORD, utf8(RecordJson.text(record)));
     files.put(RecordFolder.TABLE, utf8(SpotsCsv.text(record)));
-    files.put(RecordFolder.STRAIGHTENED, png);
+    files.put(RecordFolder.STRAIGHTENED, pictures.straightenedPng());
     files.put(
         RecordFolder.REPORT,
-        utf8(ReportPage.html(record, file.photo(), straightened, png, number)));
+        utf8(ReportPage.html(record, file.photo(), straightened, pictures, number)));
     return files;
   }
 

@@ -2,7 +2,11 @@ package wickmark.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -35,25 +39,25 @@ public final class Wickmark implements Runnable {
 
   /** Runs the command line and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    System.exit(commandLine(new PictureMeasuring()).execute(arguments));
+    System.exit(commandLine(new PictureMeasuring(), arguments).execute(arguments));
   }
 
-  /** Returns the whole command line over a way to measure. */
-  static CommandLine commandLine(StripMeasuring measuring) {
-    CommandLine line =
-        new CommandLine(new Wickmark())
-            .addSubcommand(new MeasureCommand(measuring))
-            .addSubcommand(new CheckCommand())
-            .addSubcommand(new ReproduceCommand(measuring))
-            .addSubcommand(new PoolCommand())
-            .addSubcommand(new PlanCommand())
-            .addSubcommand(new CardCommand())
-            .addSubcommand(new ExampleCommand());
+  /**
+   * Returns the command line for arguments: where a command comes first, with it alone, since to
+   * set up the options of all takes longer than a start of Java.
+   */
+  static CommandLine commandLine(StripMeasuring measuring, String... arguments) {
+    Map<String, Supplier<Object>> commands = commands(measuring);
+    if (arguments.length > 0 && commands.containsKey(arguments[0])) {
+      commands.keySet().retainAll(List.of(arguments[0]));
+    }
+    CommandLine line = new CommandLine(new Wickmark());
+    commands.forEach((name, command) -> line.addSubcommand(name, command.get()));
     // A file may be called "@strip.jpg".
     line.setExpandAtFiles(false);
     line.setUsageHelpWidth(100);
     line.setParameterExceptionHandler(
-        (e, arguments) -> {
+        (e, wrongArguments) -> {
           CommandLine command = e.getCommandLine();
           PrintWriter err = command.getErr();
           err.println(TextTable.printable(wrong(e)));
@@ -69,6 +73,19 @@ public final class Wickmark implements Runnable {
           return ExitCode.DEFECT;
         });
     return line;
+  }
+
+  /** The commands by their names, in the order in which the help has them. */
+  private static Map<String, Supplier<Object>> commands(StripMeasuring measuring) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("measure", () -> new MeasureCommand(measuring));
+    commands.put("check", CheckCommand::new);
+    commands.put("reproduce", () -> new ReproduceCommand(measuring));
+    commands.put("pool", PoolCommand::new);
+    commands.put("plan", PlanCommand::new);
+    commands.put("card", CardCommand::new);
+    commands.put("example", ExampleCommand::new);
+    return commands;
   }
 
   /** What is wrong; the parser itself knows no commands, only arguments that it cannot match. */

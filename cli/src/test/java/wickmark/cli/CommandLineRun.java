@@ -10,13 +10,13 @@ record CommandLineRun(int exitCode, String out, String err) {
   static CommandLineRun of(StripMeasuring measuring, Object... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine line = Wickmark.commandLine(measuring);
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
     String[] texts = new String[arguments.length];
     for (int i = 0; i < arguments.length; i++) {
       texts[i] = arguments[i].toString();
     }
+    CommandLine line = Wickmark.commandLine(measuring, texts);
+    line.setOut(new PrintWriter(out));
+    line.setErr(new PrintWriter(err));
     int exitCode = line.execute(texts);
     return new CommandLineRun(exitCode, out.toString(), err.toString());
   }

@@ -3,10 +3,13 @@ package wickmark.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import wickmark.cli.example.ExampleFiles;
 import wickmark.cli.measuring.SampleStrip;
 
@@ -27,6 +30,24 @@ class WickmarkTest {
   void everyCommandHasHelpAndVersion(String command) {
     assertThat(run(command, "--help").out()).startsWith("Usage: wickmark " + command);
     assertThat(run(command, "--version").out()).startsWith("wickmark ");
+  }
+
+  /** A command that comes first is set up alone. */
+  @Test
+  void aCommandAloneIsWhatItIsAmongAll() {
+    Map<String, CommandLine> all = Wickmark.commandLine(SampleStrip.measuring()).getSubcommands();
+
+    assertThat(all).hasSize(7);
+    all.forEach(
+        (name, among) -> {
+          Map<String, CommandLine> alone =
+              Wickmark.commandLine(SampleStrip.measuring(), name, "--help").getSubcommands();
+          assertThat(alone).containsOnlyKeys(name);
+          assertThat(among.getCommandSpec().name()).isEqualTo(name);
+          assertThat(among.getCommand().getClass().getAnnotation(Command.class).name())
+              .isEqualTo(name);
+          assertThat(alone.get(name).getUsageMessage()).isEqualTo(among.getUsageMessage());
+        });
   }
 
   @Test

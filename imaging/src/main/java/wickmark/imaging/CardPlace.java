@@ -57,8 +57,8 @@ final class CardPlace {
 
   /** Outlines of sheets that lie wholly on the place, best first, in the photo. */
   List<StripOutline> outlines(int best, int most, List<PhotoArea> ignored) {
-    return StripFinder.find(
-            straight, best, most, ignored.stream().map(this::inPlace).toList(), List.of())
+    return StripFinder.in(straight, ignored.stream().map(this::inPlace).toList())
+        .outlines(best, most, List.of())
         .stream()
         .map(this::inPhoto)
         .filter(this::isWithin)

@@ -32,14 +32,13 @@ record ScaleSources(
   /** Marks of the card's own rules are seen within this of where they are printed, mm. */
   private static final double BESIDE_RULE_MM = 1.5;
 
-  static ScaleSources in(Photo photo, ReadingRequest request, StageWatch watch) {
-    watch.enters(ReadingStage.CARD);
-    CardFinder.Finding finding = CardFinder.find(photo);
+  static ScaleSources in(Photo photo, ReadingRequest request, EarlySearch early, StageWatch watch) {
     watch.enters(ReadingStage.RULER);
     List<RulerEdge> edges =
         RulerReader.read(
             photo, request.strip().ignoredAreas().stream().map(PhotoArea::corners).toList());
     watch.enters(ReadingStage.CARD);
+    CardFinder.Finding finding = early.card();
     List<Doubt> doubts = new ArrayList<>(finding.doubts());
     finding.card().ifPresent(card -> doubts.addAll(card.doubts()));
     finding.card().ifPresent(card -> doubts.addAll(CardExposure.doubts(photo, card)));

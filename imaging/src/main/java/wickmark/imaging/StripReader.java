@@ -3,7 +3,6 @@ package wickmark.imaging;
 import java.util.List;
 import java.util.Optional;
 import wickmark.imaging.photo.Photo;
-import wickmark.imaging.strip.StripFinder;
 import wickmark.imaging.strip.StripOutline;
 
 /** Reads strips from a photo or a scan: finds them, then takes each through its stages. */
@@ -44,8 +43,9 @@ public final class StripReader {
   }
 
   private List<StripOutcome> outcomes() {
-    ScaleSources scales = ScaleSources.in(photo, request, watch);
-    List<StripChoice.Candidate> strips = strips(scales);
+    EarlySearch early = EarlySearch.begin(photo, request);
+    ScaleSources scales = ScaleSources.in(photo, request, early, watch);
+    List<StripChoice.Candidate> strips = strips(scales, early);
     List<StripOutcome> outcomes = outcomes(scales, strips);
     boolean isCardFree =
         request.strip().corners().isEmpty()
@@ -69,7 +69,7 @@ public final class StripReader {
         .toList();
   }
 
-  private List<StripChoice.Candidate> strips(ScaleSources scales) {
+  private List<StripChoice.Candidate> strips(ScaleSources scales, EarlySearch early) {
     if (!request.strip().corners().isEmpty()) {
       List<StripOutline> said = List.of(SaidOutline.of(request.strip().corners()));
       return strips(said, scales);
@@ -78,13 +78,13 @@ public final class StripReader {
     if (!onCard.isEmpty() && StripSelection.saidBeside(onCard, request).isEmpty()) {
       return onCard;
     }
-    List<StripOutline> seen = anywhere(scales, BEST_OUTLINES, MOST_OUTLINES);
+    List<StripOutline> seen = anywhere(scales, early, BEST_OUTLINES, MOST_OUTLINES);
     List<StripChoice.Candidate> strips = strips(seen, scales);
     if (strips.stream().noneMatch(StripSelection::isSure)) {
       // A strip on tiles or on a tray ranks below what it lies on.
       int more = MORE_OUTLINES + MOST_OUTLINES;
       List<StripChoice.Candidate> further =
-          strips(anywhere(scales, MORE_OUTLINES, more), MORE_OUTLINES, scales);
+          strips(anywhere(scales, early, MORE_OUTLINES, more), MORE_OUTLINES, scales);
       strips = further.stream().anyMatch(StripSelection::isConvincing) ? further : strips;
     }
     boolean sheet = seen.stream().anyMatch(outline -> outline.score() > CLEAR_SHEET);
@@ -116,11 +116,9 @@ public final class StripReader {
         .orElse(List.of());
   }
 
-  private List<StripOutline> anywhere(ScaleSources scales, int best, int most) {
+  private List<StripOutline> anywhere(ScaleSources scales, EarlySearch early, int best, int most) {
     watch.enters(ReadingStage.FIND);
-    return StripFinder.find(
-            photo, best, most, request.strip().ignoredAreas(), RulerRow.marks(scales.rulers()))
-        .stream()
+    return early.sheets().outlines(best, most, RulerRow.marks(scales.rulers())).stream()
         .filter(o -> scales.card().filter(card -> CardPlace.isCard(card, o)).isEmpty())
         .toList();
   }

@@ -40,6 +40,12 @@ public final class RecordJson {
 
   private RecordJson() {}
 
+  /** Sets up what reads and writes records, which is then ready when the first one is wanted. */
+  public static void prepare() {
+    MAPPER.readerFor(RunRecord.class);
+    MAPPER.writerFor(RunRecord.class);
+  }
+
   /**
    * Returns the record with every number rounded to what it carries; every file and table is made
    * from this one.

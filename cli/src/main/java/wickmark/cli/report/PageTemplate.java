@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.Configuration;
+import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import java.io.IOException;
@@ -84,10 +85,7 @@ public final class PageTemplate {
     model.putAll(more);
     StringWriter page = new StringWriter();
     try {
-      TEMPLATES
-          .computeIfAbsent(home, PageTemplate::templates)
-          .getTemplate(template)
-          .process(model, page);
+      template(home, template).process(model, page);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (TemplateException e) {
@@ -95,6 +93,19 @@ public final class PageTemplate {
     }
     // A picture may be called anything, and so may a reader of the strip.
     return VisibleText.ofPage(page.toString());
+  }
+
+  /** Reads a template before it is wanted. */
+  static void prepare(Class<?> home, String template) {
+    try {
+      template(home, template);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Template template(Class<?> home, String name) throws IOException {
+    return TEMPLATES.computeIfAbsent(home, PageTemplate::templates).getTemplate(name);
   }
 
   private static Configuration templates(Class<?> home) {

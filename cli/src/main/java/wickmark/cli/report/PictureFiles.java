@@ -14,14 +14,14 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 import wickmark.imaging.photo.Photo;
 
 /** Pictures as bytes of files. They hold pixels alone: no place, no date, no device. */
-public final class PictureFiles {
+final class PictureFiles {
   private static final int LONGEST_SIDE_IN_REPORT = 1600;
   private static final float JPEG_QUALITY = 0.82f;
 
   private PictureFiles() {}
 
   /** Returns a picture as a PNG file. */
-  public static byte[] png(Photo picture) {
+  static byte[] png(Photo picture) {
     BufferedImage image =
         new BufferedImage(picture.widthPx(), picture.heightPx(), BufferedImage.TYPE_INT_RGB);
     int[] pixels = pixels(image);

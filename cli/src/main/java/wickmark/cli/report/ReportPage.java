@@ -12,28 +12,34 @@ public final class ReportPage {
   private static final String SCRIPT =
       PageTemplate.text("arithmetic.js") + PageTemplate.text("correct.js");
 
+  private static final String TEMPLATE = "report.ftlh";
+
   private ReportPage() {}
+
+  /** Reads the template, which is then ready when the first page is wanted. */
+  public static void prepare() {
+    PageTemplate.prepare(ReportPage.class, TEMPLATE);
+  }
 
   /**
    * Returns the page's text.
    *
    * @param record rounded
-   * @param straightenedPng the straightened strip as a PNG file
    */
   public static String html(
       RunRecord record,
       Photo photo,
       StraightPicture straightened,
-      byte[] straightenedPng,
+      ReportPictures pictures,
       StripNumber number) {
     return PageTemplate.filledWithScript(
         ReportPage.class,
-        "report.ftlh",
+        TEMPLATE,
         ReportContent.of(
             record,
             straightened.evidence(),
-            SketchDrawing.onPhoto(record, photo),
-            SketchDrawing.onStrip(record, straightened, straightenedPng)),
+            SketchDrawing.onPhoto(record, photo, pictures.photoJpeg()),
+            SketchDrawing.onStrip(record, straightened, pictures.straightenedPng())),
         SCRIPT,
         EditData.of(record, straightened, number));
   }

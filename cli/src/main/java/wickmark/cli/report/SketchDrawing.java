@@ -33,16 +33,12 @@ final class SketchDrawing {
     this.letter = letter;
   }
 
-  static Sketch onPhoto(RunRecord record, Photo photo) {
+  static Sketch onPhoto(RunRecord record, Photo photo, byte[] jpeg) {
     double letter = LETTERS_IN_PHOTO * Math.max(photo.widthPx(), photo.heightPx());
     SketchDrawing drawing =
         new SketchDrawing(record, p -> new double[] {p.get(0), p.get(1)}, letter);
     return drawing.sketch(
-        photo.widthPx(),
-        photo.heightPx(),
-        dataAddress("image/jpeg", PictureFiles.smallJpeg(photo)),
-        List.of(),
-        List.of());
+        photo.widthPx(), photo.heightPx(), dataAddress("image/jpeg", jpeg), List.of(), List.of());
   }
 
   static Sketch onStrip(RunRecord record, StraightPicture strip, byte[] png) {

@@ -40,6 +40,11 @@ public final class VisibleText {
     int kept = 0;
     int at = 0;
     while (at < text.length()) {
+      // Nearly all that is looked at are pictures in the page, as such letters.
+      if (isPlain(text.charAt(at))) {
+        at++;
+        continue;
+      }
       int c = text.codePointAt(at);
       if (isHidden(c) && "\t\n\r".indexOf(c) < 0) {
         out.append(text, kept, at).append(instead.apply(c));
@@ -51,10 +56,15 @@ public final class VisibleText {
   }
 
   private static boolean isHidden(int c) {
-    // Nearly all that is looked at are pictures in the page, as such letters.
-    if (c >= ' ' && c <= '~') {
-      return false;
-    }
+    return !isPlain(c) && isHiddenType(c);
+  }
+
+  /** Letters, figures and signs of ASCII. */
+  private static boolean isPlain(int c) {
+    return c >= ' ' && c <= '~';
+  }
+
+  private static boolean isHiddenType(int c) {
     return switch (Character.getType(c)) {
       case Character.CONTROL,
           Character.SURROGATE,

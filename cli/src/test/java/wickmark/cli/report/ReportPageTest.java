@@ -36,7 +36,7 @@ class ReportPageTest {
         record,
         photo,
         straightened,
-        PictureFiles.png(straightened.picture()),
+        ReportPictures.begin(photo, straightened),
         new StripNumber(1, 1));
   }
 

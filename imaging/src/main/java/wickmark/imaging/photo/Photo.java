@@ -78,6 +78,20 @@ public final class Photo {
     return (rgb[i] & 0xff) << 16 | (rgb[i + 1] & 0xff) << 8 | (rgb[i + 2] & 0xff);
   }
 
+  /** Returns where, among all samples, those of the pixel in column x and row y begin. */
+  public int firstSample(int x, int y) {
+    return 3 * (y * widthPx + x);
+  }
+
+  /**
+   * Returns a sample, 0 to 255: for loops over places between pixels.
+   *
+   * @param index {@link #firstSample} for red, one more for green, two more for blue
+   */
+  public int sample(int index) {
+    return rgb[index] & 0xff;
+  }
+
   /**
    * Adds a row's pixels to sums over so many neighbours each.
    *

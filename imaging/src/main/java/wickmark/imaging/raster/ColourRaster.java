@@ -80,8 +80,8 @@ public record ColourRaster(Raster red, Raster green, Raster blue) {
   public void sample(double x, double y, double[] colour) {
     int w = width();
     int h = height();
-    double cx = Math.min(Math.max(x - 0.5, 0), w - 1);
-    double cy = Math.min(Math.max(y - 0.5, 0), h - 1);
+    double cx = Raster.within(x - 0.5, w - 1);
+    double cy = Raster.within(y - 0.5, h - 1);
     int x0 = Math.min((int) cx, Math.max(0, w - 2));
     int y0 = Math.min((int) cy, Math.max(0, h - 2));
     double fx = cx - x0;

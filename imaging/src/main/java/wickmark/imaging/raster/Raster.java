@@ -51,10 +51,18 @@ public final class Raster {
     return x >= 0 && y >= 0 && x <= width && y <= height;
   }
 
+  /**
+   * Returns a place, or 0 or the last one where it lies beyond them. Java's quick compiler makes
+   * calls of Math.min and Math.max, and this is done for every place that is sampled.
+   */
+  public static double within(double place, double last) {
+    return place < 0 ? 0 : place > last ? last : place;
+  }
+
   /** Bilinear value at a place. */
   public double sample(double x, double y) {
-    double cx = Math.min(Math.max(x - 0.5, 0), width - 1);
-    double cy = Math.min(Math.max(y - 0.5, 0), height - 1);
+    double cx = within(x - 0.5, width - 1);
+    double cy = within(y - 0.5, height - 1);
     int x0 = Math.min((int) cx, Math.max(0, width - 2));
     int y0 = Math.min((int) cy, Math.max(0, height - 2));
     return between(

@@ -52,6 +52,8 @@ public final class Selection {
     double a = v[low];
     double b = v[(low + high) >>> 1];
     double c = v[high];
-    return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    double less = a < b ? a : b;
+    double more = a < b ? b : a;
+    return c < less ? less : c > more ? more : c;
   }
 }

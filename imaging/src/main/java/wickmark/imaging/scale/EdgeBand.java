@@ -1,5 +1,7 @@
 package wickmark.imaging.scale;
 
+import wickmark.imaging.raster.Raster;
+
 /** The picture along a ruler's edge with the edge laid flat and the marks set upright. */
 final class EdgeBand {
   private final EdgeFrame frame;
@@ -52,7 +54,7 @@ final class EdgeBand {
 
   /** Returns the value at u in row v; beyond the ends that of the end. */
   double at(double u, int v) {
-    double t = Math.min(Math.max(u - uLow, 0), columns - 1.001);
+    double t = Raster.within(u - uLow, columns - 1.001);
     int i = (int) t;
     int row = (v + reach) * columns + i;
     return values[row] + (t - i) * (values[row + 1] - values[row]);

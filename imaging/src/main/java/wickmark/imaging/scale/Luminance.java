@@ -1,6 +1,7 @@
 package wickmark.imaging.scale;
 
 import wickmark.imaging.photo.Photo;
+import wickmark.imaging.raster.Raster;
 
 /** A grey view of a photo, 0 to 255, reduced by a whole factor with box averages. */
 final class Luminance {
@@ -71,7 +72,8 @@ final class Luminance {
     int sum = 0;
     for (int j = y * factor; j < (y + 1) * factor; j++) {
       for (int i = x * factor; i < (x + 1) * factor; i++) {
-        sum += photo.red(i, j) + 2 * photo.green(i, j) + photo.blue(i, j);
+        int rgb = photo.rgb(i, j);
+        sum += (rgb >> 16) + 2 * (rgb >> 8 & 0xff) + (rgb & 0xff);
       }
     }
     return sum / (4f * factor * factor);
@@ -101,8 +103,8 @@ final class Luminance {
 
   /** Returns the value at a place between pixels (bilinear); outside, that of the nearest edge. */
   double at(double x, double y) {
-    double px = Math.min(Math.max(x - 0.5, 0), width - 1.001);
-    double py = Math.min(Math.max(y - 0.5, 0), height - 1.001);
+    double px = Raster.within(x - 0.5, width - 1.001);
+    double py = Raster.within(y - 0.5, height - 1.001);
     int ix = (int) px;
     int iy = (int) py;
     double fx = px - ix;

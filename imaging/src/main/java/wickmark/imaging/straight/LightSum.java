@@ -1,6 +1,7 @@
 package wickmark.imaging.straight;
 
 import wickmark.imaging.photo.Photo;
+import wickmark.imaging.raster.Raster;
 
 /**
  * Linear light gathered from places of the photo, between its pixels linearly, each with one share.
@@ -38,8 +39,8 @@ final class LightSum {
   }
 
   void add(double x, double y) {
-    double cx = Math.min(Math.max(x - 0.5, 0), right);
-    double cy = Math.min(Math.max(y - 0.5, 0), bottom);
+    double cx = Raster.within(x - 0.5, right);
+    double cy = Raster.within(y - 0.5, bottom);
     int x0 = (int) cx;
     int y0 = (int) cy;
     int x1 = Math.min(x0 + 1, (int) right);
@@ -50,24 +51,24 @@ final class LightSum {
     float w10 = share * fx * (1 - fy);
     float w01 = share * (1 - fx) * fy;
     float w11 = share * fx * fy;
-    int p00 = photo.rgb(x0, y0);
-    int p10 = photo.rgb(x1, y0);
-    int p01 = photo.rgb(x0, y1);
-    int p11 = photo.rgb(x1, y1);
+    int p00 = photo.firstSample(x0, y0);
+    int p10 = photo.firstSample(x1, y0);
+    int p01 = photo.firstSample(x0, y1);
+    int p11 = photo.firstSample(x1, y1);
     red +=
-        w00 * LINEAR[p00 >> 16]
-            + w10 * LINEAR[p10 >> 16]
-            + w01 * LINEAR[p01 >> 16]
-            + w11 * LINEAR[p11 >> 16];
+        w00 * LINEAR[photo.sample(p00)]
+            + w10 * LINEAR[photo.sample(p10)]
+            + w01 * LINEAR[photo.sample(p01)]
+            + w11 * LINEAR[photo.sample(p11)];
     green +=
-        w00 * LINEAR[p00 >> 8 & 0xff]
-            + w10 * LINEAR[p10 >> 8 & 0xff]
-            + w01 * LINEAR[p01 >> 8 & 0xff]
-            + w11 * LINEAR[p11 >> 8 & 0xff];
+        w00 * LINEAR[photo.sample(p00 + 1)]
+            + w10 * LINEAR[photo.sample(p10 + 1)]
+            + w01 * LINEAR[photo.sample(p01 + 1)]
+            + w11 * LINEAR[photo.sample(p11 + 1)];
     blue +=
-        w00 * LINEAR[p00 & 0xff]
-            + w10 * LINEAR[p10 & 0xff]
-            + w01 * LINEAR[p01 & 0xff]
-            + w11 * LINEAR[p11 & 0xff];
+        w00 * LINEAR[photo.sample(p00 + 2)]
+            + w10 * LINEAR[photo.sample(p10 + 2)]
+            + w01 * LINEAR[photo.sample(p01 + 2)]
+            + w11 * LINEAR[photo.sample(p11 + 2)];
   }
 }

@@ -40,30 +40,51 @@ public final class StripFinder {
   /** Outlines of one place that are taken beyond those that rank first. */
   private static final int MOST_OF_A_PLACE = 2;
 
-  private StripFinder() {}
+  private final Photo photo;
+  private final int factor;
+  private final ColourRaster small;
+  private final EdgeMap edges;
+  private final PaperLikelihood paper;
+
+  /** Quadrilaterals that may be sheets, best first. */
+  private final List<Ranked> seen;
+
+  /** Those together with sheets that lines part. */
+  private final List<Ranked> whole;
+
+  private StripFinder(Photo photo, List<PhotoArea> ignored) {
+    this.photo = photo;
+    this.factor = factorFor(photo, SEARCH_SIZE);
+    this.small = ColourRaster.shrink(photo, factor);
+    this.edges = EdgeMap.of(small);
+    ignored.forEach(area -> edges.leaveOut(area, factor));
+    this.paper = new PaperLikelihood(small.blurred(1.2));
+    this.seen = rank(small, edges, paper);
+    List<Ranked> joined = joined(seen, small, edges, paper);
+    this.whole = joined.isEmpty() ? seen : distinct(Stream.of(seen, joined));
+  }
+
+  /**
+   * Looks for sheets.
+   *
+   * @param ignored where no edge counts
+   */
+  public static StripFinder in(Photo photo, List<PhotoArea> ignored) {
+    return new StripFinder(photo, ignored);
+  }
 
   /**
    * Returns outlines, best first. They overlap: a sheet is often outlined in several ways.
    *
    * @param best how many are taken by their rank alone
    * @param most how many at the most, with those of lower rank that lie elsewhere
-   * @param ignored where no edge counts
    * @param rulers rows of marks: where a side runs along a ruler, a sheet is looked for beside it
    */
-  public static List<StripOutline> find(
-      Photo photo, int best, int most, List<PhotoArea> ignored, List<MarkRow> rulers) {
-    int factor = factorFor(photo, SEARCH_SIZE);
-    ColourRaster small = ColourRaster.shrink(photo, factor);
-    EdgeMap edges = EdgeMap.of(small);
-    ignored.forEach(area -> edges.leaveOut(area, factor));
-    PaperLikelihood paper = new PaperLikelihood(small.blurred(1.2));
-    List<Ranked> seen = rank(small, edges, paper);
-    List<Ranked> joined = joined(seen, small, edges, paper);
-    List<Ranked> beside =
-        distinct(Stream.of(besideRulers(seen, best, small, edges, paper, rulers, factor)));
+  public List<StripOutline> outlines(int best, int most, List<MarkRow> rulers) {
+    List<Ranked> beside = distinct(Stream.of(besideRulers(best, rulers)));
     // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
     List<Ranked> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
-    ranked.addAll(joined.isEmpty() ? seen : distinct(Stream.of(seen, joined)));
+    ranked.addAll(whole);
     int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
     SmoothPicture smooth = new SmoothPicture(photo, fine, TRACE_SIGMA);
     SmoothPicture coarse = new SmoothPicture(photo, factor, TRACE_SIGMA);
@@ -81,22 +102,15 @@ public final class StripFinder {
    * The edge of a ruler is a better step than that of white paper on a white bench: where a good
    * outline has a side that runs along a ruler, the clearest step a little inwards is tried, too.
    */
-  private static List<Ranked> besideRulers(
-      List<Ranked> ranked,
-      int best,
-      ColourRaster small,
-      EdgeMap edges,
-      PaperLikelihood paper,
-      List<MarkRow> rulers,
-      int factor) {
+  private List<Ranked> besideRulers(int best, List<MarkRow> rulers) {
     List<Ranked> found = new ArrayList<>();
-    for (Ranked r : ranked.subList(0, Math.min(best, ranked.size()))) {
+    for (Ranked r : seen.subList(0, Math.min(best, seen.size()))) {
       for (int side = 0; side < 4; side++) {
         for (MarkRow ruler : rulers) {
           double[] line = line(r.quad().scaled(factor), side);
           if (ruler.hasEdgeAt(new PhotoPoint(line[0], line[1]), new PhotoPoint(line[2], line[3]))) {
             stepInside(r.quad(), side, ruler.pixelsPerMm() / factor, paper)
-                .map(inner -> besideRuler(inner, edges, paper, small))
+                .map(this::besideRuler)
                 .filter(inner -> inner.score() > 0)
                 .ifPresent(found::add);
           }
@@ -106,10 +120,9 @@ public final class StripFinder {
     return found;
   }
 
-  private static Ranked besideRuler(
-      Quad inner, EdgeMap edges, PaperLikelihood paper, ColourRaster picture) {
+  private Ranked besideRuler(Quad inner) {
     double support = QuadSearch.supportOf(inner, edges);
-    return new Ranked(inner, score(inner, support, paper, picture), BESIDE_REACH);
+    return new Ranked(inner, score(inner, support, paper, small), BESIDE_REACH);
   }
 
   /** The quad with a side moved to the clearest step within its reach inwards; none if none is. */
