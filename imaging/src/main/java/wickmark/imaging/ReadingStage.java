@@ -2,11 +2,11 @@ package wickmark.imaging;
 
 /** What a strip goes through while it is read, in this order; the later ones once a strip. */
 public enum ReadingStage {
-  /** The printed card is looked for. */
-  CARD("card"),
-  /** Rulers are looked for and their marks read. */
+  /** Rulers are looked for and their marks read; another thread looks for the card meanwhile. */
   RULER("ruler"),
-  /** Outlines of sheets are looked for; once more where the card's place holds no strip. */
+  /** The printed card is waited for, and read. */
+  CARD("card"),
+  /** Outlines of sheets are waited for or looked for; once more where the card holds no strip. */
   FIND("find"),
   /** What is on the outlined sheets is looked at coarsely, to choose the strips among them. */
   CHOOSE("choose"),

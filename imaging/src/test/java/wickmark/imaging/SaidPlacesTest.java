@@ -68,8 +68,8 @@ class SaidPlacesTest {
 
     assertThat(told)
         .containsSubsequence(
-            ReadingStage.CARD,
             ReadingStage.RULER,
+            ReadingStage.CARD,
             ReadingStage.FIND,
             ReadingStage.CHOOSE,
             ReadingStage.STRAIGHTEN,
