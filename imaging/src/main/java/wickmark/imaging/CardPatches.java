@@ -6,11 +6,9 @@ import java.util.Optional;
 import wickmark.core.card.Box;
 import wickmark.core.card.CardLayout;
 import wickmark.core.colour.LinearRgb;
-import wickmark.core.colour.SrgbTransfer;
 import wickmark.imaging.card.CardView;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
-import wickmark.imaging.raster.Selection;
 
 /** What is seen of the card's white, grey and black patches. */
 final class CardPatches {
@@ -43,34 +41,28 @@ final class CardPatches {
 
   /** The median light in the middle of a patch; empty if that is out of the picture. */
   Optional<LinearRgb> light(CardLayout.Patch patch) {
-    List<int[]> values = values(patch);
-    return values.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new LinearRgb(median(values, 0), median(values, 1), median(values, 2)));
-  }
-
-  private static double median(List<int[]> values, int channel) {
-    double[] light =
-        values.stream().mapToDouble(v -> SrgbTransfer.decode(v[channel] / 255.0)).toArray();
-    return Selection.median(light, light.length);
+    return MedianLight.of(photo, places(patch));
   }
 
   /** Red, green and blue in the middle of a patch; places beyond the picture are left out. */
   List<int[]> values(CardLayout.Patch patch) {
+    return places(patch).stream()
+        .filter(place -> MedianLight.isWithin(photo, place))
+        .map(place -> photo.firstSample((int) place.x(), (int) place.y()))
+        .map(at -> new int[] {photo.sample(at), photo.sample(at + 1), photo.sample(at + 2)})
+        .toList();
+  }
+
+  private List<PhotoPoint> places(CardLayout.Patch patch) {
     Box box = patch.box();
-    List<int[]> values = new ArrayList<>();
+    List<PhotoPoint> places = new ArrayList<>();
     for (int i = 0; i < PLACES; i++) {
       for (int j = 0; j < PLACES; j++) {
         double u = 0.25 + 0.5 * i / (PLACES - 1);
         double v = 0.25 + 0.5 * j / (PLACES - 1);
-        PhotoPoint at = card.toPhoto(box.left() + u * box.width(), box.top() + v * box.height());
-        int x = (int) Math.floor(at.x());
-        int y = (int) Math.floor(at.y());
-        if (x >= 0 && y >= 0 && x < photo.widthPx() && y < photo.heightPx()) {
-          values.add(new int[] {photo.red(x, y), photo.green(x, y), photo.blue(x, y)});
-        }
+        places.add(card.toPhoto(box.left() + u * box.width(), box.top() + v * box.height()));
       }
     }
-    return values;
+    return places;
   }
 }

@@ -157,8 +157,8 @@ final class CardScale {
 
   private PlaneScale beside(List<RulerEdge> rulers) {
     PlaneEvidence.Division marks = RulerRow.division(rulers.get(0));
-    double byRuler = PlaneScaleFinder.onPaper(card.view(), marks);
-    double rulerU = PlaneScaleFinder.rulerUncertainty(byRuler);
+    double byRuler = PlaneScaleFinder.onPaper(card.view(), marks, RulerFace.USUAL);
+    double rulerU = PlaneScaleFinder.rulerUncertainty(byRuler, RulerFace.USUAL);
     double print = byRuler / card.millimetresPerUnit(card.view());
     double apart = byRuler / millimetresPerUnit(card.view()) - 1;
     if (Math.abs(apart) <= 3 * Math.hypot(rulerU, relativeUncertainty())) {

@@ -20,16 +20,6 @@ import wickmark.imaging.strip.StripOutline;
 final class PlaneScaleFinder {
 
   /**
-   * A ruler's printed face lies above the paper: 0.3 mm (thin steel, bevelled plastic) to 2 mm
-   * (wood), common practice. It is nearer to the camera than the paper by that much, and the
-   * plane's unit is the distance from the camera, so that the mean is simply added to it.
-   */
-  private static final double FACE_HEIGHT_MM = 0.8;
-
-  /** Standard uncertainty of the face's height. */
-  private static final double FACE_HEIGHT_U_MM = 0.6;
-
-  /**
    * Scale marks of a lawful school ruler between any two marks (class II, up to 1 m: 0.5 mm, UK SI
    * 2016/1153, Schedule 1I, table 1), as a rectangular distribution over 150 mm.
    */
@@ -38,6 +28,12 @@ final class PlaneScaleFinder {
   /** Scanners keep their resolution within about 0.3 % (common practice), rectangular. */
   private static final double SCANNER_ERROR = 0.003 / 1.7320508;
 
+  /** Angle by which the corners of a sheet cut with care, as a scanner sees them, may be off. */
+  private static final double SQUARE = 0.02;
+
+  /** How far off its place scissors may put the end of a side, mm (common practice). */
+  private static final double CUT_MM = 0.6;
+
   /** Graduated edges that have a say in the view; rulers have two. */
   private static final int MOST_EDGES = 2;
 
@@ -45,7 +41,7 @@ final class PlaneScaleFinder {
 
   static PlaneScale of(Photo photo, StripOutline outline, List<RulerEdge> edges) {
     Optional<Resolution> resolution = ScanResolution.of(photo);
-    boolean flat = resolution.isPresent() && isRectangle(outline);
+    boolean flat = resolution.isPresent() && isRectangle(outline, resolution.get().dpiX());
     List<RulerEdge> rulers = RulerRow.usable(edges);
     return flat
         ? ofScan(photo, resolution.get(), rulers)
@@ -67,20 +63,23 @@ final class PlaneScaleFinder {
                       dpi,
                       claimed.get().dpiX())));
     }
-    if (!isRectangle(outline)) {
+    if (!isRectangle(outline, dpi)) {
       scan =
           scan.with(
               new Doubt(
                   "not-flat",
-                  "A resolution was said, but the strip's corners are more than 2° off a right"
-                      + " angle. If this is a photo and no scan, say --span or --strip-height in"
+                  "A resolution was said, but the strip's corners are further off a right"
+                      + " angle than scissors are. If this is a photo and no scan, say --span or --strip-height in"
                       + " place of --dpi."));
     }
     return scan;
   }
 
-  /** A scan shows cut paper as a rectangle; a photo from straight above nearly so. */
-  private static boolean isRectangle(StripOutline outline) {
+  /**
+   * A scan shows cut paper as a rectangle; a photo from straight above nearly so. The end of a
+   * narrow ribbon tells little of it: what scissors do there turns it by degrees.
+   */
+  private static boolean isRectangle(StripOutline outline, double dpi) {
     for (int i = 0; i < 4; i++) {
       PhotoPoint a = outline.corners().get(i);
       PhotoPoint b = outline.corners().get((i + 1) % 4);
@@ -89,7 +88,11 @@ final class PlaneScaleFinder {
       double two = StrictMath.atan2(z.y() - a.y(), z.x() - a.x());
       double angle = Math.abs(two - one);
       angle = angle > Math.PI ? 2 * Math.PI - angle : angle;
-      if (Math.abs(angle - Math.PI / 2) > 0.035) {
+      double shorterPx =
+          Math.min(
+              Math.hypot(b.x() - a.x(), b.y() - a.y()), Math.hypot(z.x() - a.x(), z.y() - a.y()));
+      double byCut = CUT_MM / (25.4 * shorterPx / dpi);
+      if (Math.abs(angle - Math.PI / 2) > SQUARE + byCut) {
         return false;
       }
     }
@@ -168,16 +171,18 @@ final class PlaneScaleFinder {
           fit.careful(),
           doubts);
     }
-    double mmPerUnit = fit.ruler().millimetresPerUnit(fit.view()) + FACE_HEIGHT_MM;
+    // The plane's unit is the camera's distance from it, and the marks are nearer by their height.
+    RulerFace face = RulerFace.of(photo, edges.get(0), outline);
+    double mmPerUnit = fit.ruler().millimetresPerUnit(fit.view()) + face.heightMm();
     if (divisions.size() > 1 && !fit.ruler().together()) {
-      doubts.add(disagree(fit.view(), edges.get(0), edges.get(1)));
+      doubts.add(disagree(fit.view(), face, edges.get(0), edges.get(1)));
     }
     return new PlaneScale(
         fit.view(),
         fit.covariance(),
         OptionalDouble.of(mmPerUnit),
         PixelScale.Source.RULER,
-        rulerUncertainty(mmPerUnit),
+        rulerUncertainty(mmPerUnit, face),
         RulerRow.confidence(edges),
         Optional.of(fit.ruler()::millimetresPerUnit),
         false,
@@ -186,18 +191,18 @@ final class PlaneScaleFinder {
   }
 
   /** Millimetres of the unit of the plane that a ruler lies on. */
-  static double onPaper(PlaneView view, PlaneEvidence.Division marks) {
-    return RulerRow.millimetresPerUnit(view, marks) + FACE_HEIGHT_MM;
+  static double onPaper(PlaneView view, PlaneEvidence.Division marks, RulerFace face) {
+    return RulerRow.millimetresPerUnit(view, marks) + face.heightMm();
   }
 
   /** Standard uncertainty of a scale by a ruler, relative: its marks, and how high they lie. */
-  static double rulerUncertainty(double mmPerUnit) {
-    return Math.hypot(RULER_ERROR, FACE_HEIGHT_U_MM / mmPerUnit);
+  static double rulerUncertainty(double mmPerUnit, RulerFace face) {
+    return Math.hypot(RULER_ERROR, face.uncertaintyMm() / mmPerUnit);
   }
 
-  private static Doubt disagree(PlaneView view, RulerEdge first, RulerEdge other) {
-    double one = onPaper(view, RulerRow.division(first));
-    double two = onPaper(view, RulerRow.division(other));
+  private static Doubt disagree(PlaneView view, RulerFace face, RulerEdge first, RulerEdge other) {
+    double one = onPaper(view, RulerRow.division(first), face);
+    double two = onPaper(view, RulerRow.division(other), face);
     return new Doubt(
         "scales-disagree",
         String.format(

@@ -23,6 +23,12 @@ final class RulerRow {
   /** Neighbouring marks whose errors are taken for independent: lenses and rulers bend a little. */
   private static final int MOST_INDEPENDENT = 5;
 
+  /**
+   * Independent errors across the ruler over one edge: where marks begin and end is seen less well
+   * where they are blurred, worn or shine, and all marks about that place share it.
+   */
+  private static final double INDEPENDENT_ASIDE = 4;
+
   /** Least standard uncertainty of one mark. */
   private static final double LEAST_SIGMA_PX = 0.25;
 
@@ -82,8 +88,10 @@ final class RulerRow {
               group.stream().mapToDouble(m -> m.at().y()).average().orElseThrow()));
     }
     double sigma = Math.max(LEAST_SIGMA_PX, 1.5 * edge.residualPx());
+    double along = sigma / Math.sqrt(Math.min(size, MOST_INDEPENDENT));
+    double aside = edge.asideSigmaPx() * Math.sqrt(Math.max(1, groups / INDEPENDENT_ASIDE));
     return new PlaneEvidence.Division(
-        index, at, sigma / Math.sqrt(Math.min(size, MOST_INDEPENDENT)), edge.millimetresPerMark());
+        index, at, along, Math.max(along, aside), edge.millimetresPerMark());
   }
 
   /** From the evenly divided row that fits the marks best on the plane. */

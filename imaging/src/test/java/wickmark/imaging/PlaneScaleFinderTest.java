@@ -10,9 +10,12 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.photo.Resolution;
 import wickmark.imaging.scale.Graduation;
 import wickmark.imaging.scale.GraduationUnit;
+import wickmark.imaging.scale.PixelScale;
 import wickmark.imaging.scale.RulerEdge;
+import wickmark.imaging.straight.PaperShape;
 import wickmark.imaging.strip.StripOutline;
 
 /**
@@ -113,7 +116,7 @@ class PlaneScaleFinderTest {
                     at.x() + 0.1 * chance.nextGaussian(), at.y() + 0.1 * chance.nextGaussian()),
                 1));
       }
-      return new RulerEdge(marks, unit, 1, 0.1, 1);
+      return new RulerEdge(marks, unit, 1, 0.1, 0.1, 1);
     }
 
     RulerEdge edge(double x, GraduationUnit unit, Random chance) {
@@ -249,6 +252,64 @@ class PlaneScaleFinderTest {
       assertThat(Math.abs(found.z())).as("%.2f mm a mark", mmPerMark).isLessThan(2);
       assertThat(StripConfidence.within(0.01, found.uncertainty())).isLessThan(0.7);
     }
+  }
+
+  /** Varnished beech beside white paper: its marks lie higher than those of steel or plastic. */
+  @Test
+  void aRulerOfTheColourOfWoodIsTakenForThicker() {
+    double usual = millimetresPerUnitBeside(235, 235, 235);
+    assertThat(millimetresPerUnitBeside(214, 180, 130) - usual).isBetween(0.5, 0.8);
+    assertThat(millimetresPerUnitBeside(250, 215, 20) - usual).isBetween(-0.1, 0.2);
+    assertThat(millimetresPerUnitBeside(150, 152, 155) - usual).isBetween(-0.1, 0.2);
+  }
+
+  private static double millimetresPerUnitBeside(int red, int green, int blue) {
+    PaperShape strip = new PaperShape(CAMERA.outline(SQUARE).corners(), List.of());
+    byte[] rgb = new byte[3 * WIDTH * HEIGHT];
+    for (int i = 0; i < WIDTH * HEIGHT; i++) {
+      boolean paper = strip.contains(new PhotoPoint(i % WIDTH + 0.5, i / WIDTH + 0.5));
+      rgb[3 * i] = (byte) (paper ? 235 : red);
+      rgb[3 * i + 1] = (byte) (paper ? 235 : green);
+      rgb[3 * i + 2] = (byte) (paper ? 235 : blue);
+    }
+    Photo photo =
+        new Photo(WIDTH, HEIGHT, rgb, Optional.empty(), OptionalDouble.of(FOCAL_35MM), true);
+    RulerEdge near = CAMERA.edge(NEAR, GraduationUnit.MILLIMETRE, new Random(4));
+    return PlaneScaleFinder.of(photo, CAMERA.outline(SQUARE), List.of(near))
+        .millimetresPerUnit()
+        .orElseThrow();
+  }
+
+  /** Scissors turn the end of a ribbon by degrees, but not that of a wide sheet. */
+  @Test
+  void aScanMayShowTheSlantedEndOfARibbonButNoWideSheetAskew() {
+    assertThat(sourceOnScan(22, 0.8)).isEqualTo(PixelScale.Source.RESOLUTION);
+    assertThat(sourceOnScan(22, 1.6)).isEqualTo(PixelScale.Source.NONE);
+    assertThat(sourceOnScan(80, 3.2)).isEqualTo(PixelScale.Source.NONE);
+  }
+
+  /** Of a sheet so wide whose upper end runs down by so much, in a picture of 150 dpi. */
+  private static PixelScale.Source sourceOnScan(double widthMm, double slantMm) {
+    double px = 150 / 25.4;
+    List<PhotoPoint> corners =
+        List.of(
+            new PhotoPoint(100, 100),
+            new PhotoPoint(100 + widthMm * px, 100 + slantMm * px),
+            new PhotoPoint(100 + widthMm * px, 1100),
+            new PhotoPoint(100, 1100));
+    List<List<PhotoPoint>> sides = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      sides.add(List.of(corners.get(i), corners.get((i + 1) % 4)));
+    }
+    Photo scan =
+        new Photo(
+            WIDTH,
+            HEIGHT,
+            new byte[3 * WIDTH * HEIGHT],
+            Optional.of(new Resolution(150, 150)),
+            OptionalDouble.empty(),
+            false);
+    return PlaneScaleFinder.of(scan, new StripOutline(corners, sides, 0.3, 1), List.of()).source();
   }
 
   /**

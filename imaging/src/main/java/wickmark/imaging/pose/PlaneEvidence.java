@@ -27,9 +27,14 @@ public record PlaneEvidence(
    *
    * @param index in marks from any zero
    * @param at where each is seen
-   * @param sigmaPx standard uncertainty of that
+   * @param sigmaPx standard uncertainty of that along the row
+   * @param asideSigmaPx the same across the row
    * @param millimetresPerMark from one index to the next
    */
   public record Division(
-      double[] index, List<PhotoPoint> at, double sigmaPx, double millimetresPerMark) {}
+      double[] index,
+      List<PhotoPoint> at,
+      double sigmaPx,
+      double asideSigmaPx,
+      double millimetresPerMark) {}
 }

@@ -131,12 +131,16 @@ public record RulerRows(List<PlaneEvidence.Division> rows, boolean together) {
   private static int unevenness(
       PlanePoint[] seen, EvenRow row, PlaneEvidence.Division marks, double[] r, int start) {
     int last = seen.length - 1;
-    double sigma = marks.sigmaPx() * seen[0].distanceTo(seen[last]) / lengthPx(marks);
+    double unitsPerPixel = seen[0].distanceTo(seen[last]) / lengthPx(marks);
+    double alongX = row.stepX() / row.step();
+    double alongY = row.stepY() / row.step();
     int at = start;
     for (int i = 0; i < seen.length; i++) {
       PlanePoint even = row.at(marks.index()[i]);
-      r[at++] = (seen[i].x() - even.x()) / sigma;
-      r[at++] = (seen[i].y() - even.y()) / sigma;
+      double dx = (seen[i].x() - even.x()) / unitsPerPixel;
+      double dy = (seen[i].y() - even.y()) / unitsPerPixel;
+      r[at++] = (dx * alongX + dy * alongY) / marks.sigmaPx();
+      r[at++] = (dy * alongX - dx * alongY) / marks.asideSigmaPx();
     }
     return at;
   }

@@ -46,7 +46,12 @@ final class EdgePairs {
       }
       out.add(
           new RulerEdge(
-              edge.marks(), edge.unit(), confidence, edge.residualPx(), edge.shownShare()));
+              edge.marks(),
+              edge.unit(),
+              confidence,
+              edge.residualPx(),
+              edge.asideSigmaPx(),
+              edge.shownShare()));
     }
     return out;
   }

@@ -83,6 +83,7 @@ final class EdgeReading {
       PhotoPoint at = new PhotoPoint(frame.x(tick.u(), 0) * factor, frame.y(tick.u(), 0) * factor);
       marks.add(new Graduation(tick.index(), at, sigma));
     }
-    return new RulerEdge(marks, unit, confidence, sigma, series.shownShare());
+    double aside = trace.shortTicks().middle().sigma() * factor;
+    return new RulerEdge(marks, unit, confidence, sigma, aside, series.shownShare());
   }
 }

@@ -12,6 +12,8 @@ import java.util.List;
  *     below 0.5 the unit is a guess
  * @param residualPx robust standard deviation of the marks from an even spacing in perspective,
  *     along the ruler, in photo pixels
+ * @param asideSigmaPx robust standard deviation of the middles of neighbouring marks from the line
+ *     that all share, across the ruler, in photo pixels
  * @param shownShare share of the marks between the first and the last that was seen, 0 to 1
  */
 public record RulerEdge(
@@ -19,6 +21,7 @@ public record RulerEdge(
     GraduationUnit unit,
     double confidence,
     double residualPx,
+    double asideSigmaPx,
     double shownShare) {
   public RulerEdge {
     marks = List.copyOf(marks);

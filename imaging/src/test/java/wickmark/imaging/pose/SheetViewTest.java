@@ -1,6 +1,7 @@
 package wickmark.imaging.pose;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +48,41 @@ class SheetViewTest {
     }
   }
 
+  /**
+   * Marks in the glare begin and end where they do not: their row seems to bow by 3 px, though each
+   * stands where it should along the ruler. That is no distortion of the lens.
+   */
+  @Test
+  void aRowWhoseMarksAreSeenBadlyAcrossItBendsNoLens() {
+    PlaneEvidence straight = evidence(0, new Random(1));
+    PlaneEvidence.Division row = straight.divisions().get(0);
+    PhotoPoint first = row.at().get(0);
+    PhotoPoint last = row.at().get(row.at().size() - 1);
+    double length = Math.hypot(last.x() - first.x(), last.y() - first.y());
+    List<PhotoPoint> bowed = new ArrayList<>();
+    for (int k = 0; k < row.at().size(); k++) {
+      double t = 2.0 * k / (row.at().size() - 1) - 1;
+      double aside = 3 * (1 - t * t);
+      bowed.add(
+          new PhotoPoint(
+              row.at().get(k).x() + aside * (last.y() - first.y()) / length,
+              row.at().get(k).y() - aside * (last.x() - first.x()) / length));
+    }
+    PlaneEvidence seen =
+        new PlaneEvidence(
+            straight.widthPx(),
+            straight.heightPx(),
+            straight.focalLength35mm(),
+            straight.corners(),
+            straight.cornerSigmaPx(),
+            List.of(new PlaneEvidence.Division(row.index(), bowed, SIGMA_MARK_PX, 6, 1)));
+
+    SheetView fit = SheetView.of(seen);
+
+    assertThat(fit.view().distortion()).isCloseTo(TRUE.distortion(), within(0.01));
+    assertThat(Math.abs(fit.view().tilt() - TRUE.tilt())).isLessThan(0.02);
+  }
+
   private static double z(SheetView fit, int i) {
     double off = fit.view().parameters()[i] - TRUE.parameters()[i];
     return off / Math.sqrt(fit.covariance()[i][i]);
@@ -71,7 +107,7 @@ class SheetViewTest {
         OptionalDouble.empty(),
         corners,
         SIGMA_CORNER_PX,
-        List.of(new PlaneEvidence.Division(index, marks, SIGMA_MARK_PX, 1)));
+        List.of(new PlaneEvidence.Division(index, marks, SIGMA_MARK_PX, SIGMA_MARK_PX, 1)));
   }
 
   private static PhotoPoint seen(double x, double y, double sigma, Random chance) {
