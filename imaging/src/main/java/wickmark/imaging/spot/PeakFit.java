@@ -3,6 +3,7 @@ package wickmark.imaging.spot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.exception.ConvergenceException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.exception.TooManyIterationsException;
@@ -243,6 +244,11 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
       b += amount[j][c] * amount[j][c];
     }
     return StrictMath.acos(Math.min(1, dot / Math.sqrt(Math.max(1e-12, a * b))));
+  }
+
+  /** Height of the highest peak; 0 without any. */
+  double highest() {
+    return IntStream.range(0, shapes.size()).mapToDouble(this::height).max().orElse(0);
   }
 
   /** A peak's height, the norm over the three channels. */

@@ -25,6 +25,9 @@ final class PeakParting {
   /** Peaks further apart than this many of the flanks between them do not overlap. */
   private static final double FREE = 3.2;
 
+  /** Least height of a shoulder over the highest peak's. */
+  private static final double SHOULDER = 0.1;
+
   /** A shoulder stands off its neighbour by more than this many of the flanks between them. */
   private static final double CLEAR = 1.15;
 
@@ -78,11 +81,20 @@ final class PeakParting {
     return (twoHues && apart(a, b) > ONE_PLACE * flanks(a, b)) || hasValley(fit, i, j);
   }
 
+  /** Whether the lower of two peaks, the i-th of a fit, is a part of the j-th's own course. */
+  boolean one(PeakFit fit, int i, int j) {
+    return !parted(fit, i, j) && !isShoulder(fit, i);
+  }
+
   /**
-   * Whether a peak stands clear of all others, by more than their flanks, and of another hue than
-   * they: if it is low, it is a shoulder that the eye sees by its colour.
+   * Whether a peak, low as it may be, is a shoulder that the eye sees by its colour: it stands
+   * clear of all others, by more than their flanks, and is of another hue than they.
    */
-  boolean standsClear(PeakFit fit, int i) {
+  boolean isShoulder(PeakFit fit, int i) {
+    return fit.height(i) > SHOULDER * fit.highest() && standsClear(fit, i);
+  }
+
+  private boolean standsClear(PeakFit fit, int i) {
     PeakShape a = fit.shapes().get(i);
     for (int j = 0; j < fit.shapes().size(); j++) {
       PeakShape b = fit.shapes().get(j);

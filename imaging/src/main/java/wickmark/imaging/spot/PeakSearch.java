@@ -25,9 +25,6 @@ final class PeakSearch {
   /** A description with more misfit than this is none: see {@link #misfit}. */
   private static final double MOST_MISFIT = 60;
 
-  /** Least height of a shoulder over the highest peak's. */
-  private static final double SHOULDER = 0.1;
-
   /** Least height of any peak over the highest peak's. */
   private static final double LEAST_HEIGHT = 0.012;
 
@@ -128,8 +125,7 @@ final class PeakSearch {
       }
       // Each round keeps a shoulder that was not kept before, or takes a peak away: it ends.
       boolean kept =
-          parting.standsClear(fit, worst)
-              && fit.height(worst) > SHOULDER * highest(fit)
+          parting.isShoulder(fit, worst)
               && without.loss() > NEEDED * fit.loss()
               && shoulders.add(fit.shapes().get(worst));
       fit = kept ? fit : without;
@@ -141,7 +137,7 @@ final class PeakSearch {
   /** A peak to take away: none at all, or not parted from a higher one; −1 for none. */
   private int leastNeeded(PeakFit fit, Set<PeakShape> shoulders) {
     int n = fit.shapes().size();
-    double highest = highest(fit);
+    double highest = fit.highest();
     for (int j = 0; j < n; j++) {
       int k = profile.sampleAt(fit.shapes().get(j).centre());
       if (isOutside(fit.shapes().get(j))
@@ -166,14 +162,6 @@ final class PeakSearch {
   private boolean isOutside(PeakShape s) {
     return s.centre() < profile.start() + 0.3
         || s.centre() > profile.start() + profile.size() * profile.step() + 1;
-  }
-
-  private static double highest(PeakFit fit) {
-    double highest = 0;
-    for (int j = 0; j < fit.shapes().size(); j++) {
-      highest = Math.max(highest, fit.height(j));
-    }
-    return highest;
   }
 
   /** Mean squared residual where there is dye, in units of what noise and model leave. */

@@ -69,8 +69,8 @@ public final class SpotFinder {
     List<SpotRegion> found = new ArrayList<>();
     SpotMeasurer measurer =
         new SpotMeasurer(map, baseline, front, dye.noise(), density, zone, cells, fit);
-    for (int j = 0; j < fit.shapes().size(); j++) {
-      SpotRegion spot = measurer.measure(j);
+    for (SpotPeaks peaks : SpotPeaks.of(fit, new PeakParting(profile))) {
+      SpotRegion spot = measurer.measure(peaks);
       if (spot != null) {
         found.add(spot);
       }

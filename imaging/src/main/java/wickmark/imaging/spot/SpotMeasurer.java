@@ -94,9 +94,9 @@ final class SpotMeasurer {
     this.height = y1 - y0 + 1;
   }
 
-  /** Returns the spot of a peak; null where its stain is too faint or too thin to be one. */
-  @Nullable SpotRegion measure(int peak) {
-    Raster[] own = ownDensity(peak);
+  /** Returns the spot of some peaks; null where its stain is too faint or too thin to be one. */
+  @Nullable SpotRegion measure(SpotPeaks peaks) {
+    Raster[] own = ownDensity(peaks);
     Raster[] smooth = new Raster[3];
     for (int c = 0; c < 3; c++) {
       smooth[c] = Smoothing.gaussian(own[c], 0.4 * mm);
@@ -110,7 +110,8 @@ final class SpotMeasurer {
         sum += d * d;
       }
       norm.cells()[i] = (float) Math.sqrt(sum / 3);
-      if (isNearCentre(peak, i) && (densest < 0 || norm.cells()[i] > norm.cells()[densest])) {
+      if (isNearCentre(peaks.highest(), i)
+          && (densest < 0 || norm.cells()[i] > norm.cells()[densest])) {
         densest = i;
       }
     }
@@ -135,7 +136,7 @@ final class SpotMeasurer {
     if (!hasDye(own, whole)) {
       return null;
     }
-    SpotRegion spot = region(peak, own, norm, visible, whole, densest, box, peakAbsorbance);
+    SpotRegion spot = region(peaks, own, norm, visible, whole, densest, box, peakAbsorbance);
     // What is grey and touches the front is pencil, a fold or a thing's shadow, not a dye that ran
     // with it.
     return isAtFront(box) && isGreyish(spot.colour()) ? null : spot;
@@ -167,7 +168,7 @@ final class SpotMeasurer {
     return (baseline.at(x + 0.5) - (y + 0.5)) / square / mm;
   }
 
-  private Raster[] ownDensity(int peak) {
+  private Raster[] ownDensity(SpotPeaks peaks) {
     Raster[] own = {
       new Raster(width, height), new Raster(width, height), new Raster(width, height)
     };
@@ -201,7 +202,7 @@ final class SpotMeasurer {
           // A channel that a dye hardly absorbs in still has its paper's noise: a little for all.
           double share = (fit.amount()[j][c] + 0.02 * whole[j]) * claim[j];
           claims += share;
-          mine += j == peak ? share : 0;
+          mine += peaks.holds(j) ? share : 0;
           streaks += fit.amount()[j][c] * streak[j];
           model += fit.amount()[j][c] * height[j];
         }
@@ -256,7 +257,7 @@ final class SpotMeasurer {
   }
 
   private SpotRegion region(
-      int peak,
+      SpotPeaks peaks,
       Raster[] own,
       Raster norm,
       boolean[] visible,
@@ -290,7 +291,8 @@ final class SpotMeasurer {
     double fromNoise = cell * Math.sqrt(second) / sum;
     // The paper's texture and the shared-out overlap move a centre by some part of its size.
     double fromShape =
-        0.011 * (box.bottom() - box.top()) + overlapShare(peak) * 0.05 * (box.bottom() - box.top());
+        0.011 * (box.bottom() - box.top())
+            + overlapShare(peaks) * 0.05 * (box.bottom() - box.top());
     double u = Math.sqrt(fromNoise * fromNoise + fromShape * fromShape);
     double dx = left + densest % width + 0.5;
     double dy = top + densest / width + 0.5;
@@ -301,13 +303,14 @@ final class SpotMeasurer {
         area,
         peakAbsorbance,
         colour(own, norm, norm.cells()[densest]),
-        flags(peak, box, cy, peakAbsorbance),
+        flags(peaks, box, cy, peakAbsorbance),
         confidence(peakAbsorbance, area),
         VisibleExtent.outline(visible, width, height, left, top));
   }
 
   /** How much of the spot's own ground other peaks cover, 0 to 1. */
-  private double overlapShare(int peak) {
+  private double overlapShare(SpotPeaks peaks) {
+    int peak = peaks.highest();
     PeakShape s = fit.shapes().get(peak);
     double mine = 0;
     double others = 0;
@@ -316,7 +319,7 @@ final class SpotMeasurer {
       double h = s.peak(along);
       mine += h * fit.height(peak);
       for (int j = 0; j < fit.shapes().size(); j++) {
-        if (j != peak) {
+        if (!peaks.holds(j)) {
           others += h * Math.min(fit.height(peak), fit.height(j) * fit.shapes().get(j).peak(along));
         }
       }
@@ -342,14 +345,15 @@ final class SpotMeasurer {
     return LabColour.of(new LinearRgb(light[0], light[1], light[2]));
   }
 
-  private Set<SpotFlag> flags(int peak, SpotRegion.Box box, double cy, double peakAbsorbance) {
+  private Set<SpotFlag> flags(
+      SpotPeaks peaks, SpotRegion.Box box, double cy, double peakAbsorbance) {
     Set<SpotFlag> flags = EnumSet.noneOf(SpotFlag.class);
     double middle = (box.top() + box.bottom()) / 2;
-    PeakShape shape = fit.shapes().get(peak);
+    PeakShape shape = fit.shapes().get(peaks.highest());
     if (middle - cy > 0.06 * (box.bottom() - box.top()) || shape.behind() > 1.6 * shape.ahead()) {
       flags.add(SpotFlag.TAILING);
     }
-    if (overlapShare(peak) > 0.06) {
+    if (overlapShare(peaks) > 0.06) {
       flags.add(SpotFlag.OVERLAPPED);
     }
     if (peakAbsorbance < FAINT) {

@@ -118,6 +118,24 @@ class PeakSearchTest {
     assertThat(find(new Dye(33.8, 0.95, 3.7, indigo), new Dye(36.1, 0.7, 0.95, indigo))).hasSize(1);
   }
 
+  /** No Gaussian with two flanks is narrow at the top and has so long and low a tail. */
+  @Test
+  void aLongLowTailBelongsToItsSpot() {
+    LaneProfile profile =
+        profile(new Dye(62.6, 1, 4.8, RED), new Dye(57, 3, 0.6, RED), new Dye(50, 4, 0.12, RED));
+    PeakFit fit = PeakSearch.find(profile);
+    assertThat(fit.shapes()).hasSizeGreaterThan(1);
+    List<SpotPeaks> spots = SpotPeaks.of(fit, new PeakParting(profile));
+    assertThat(spots).hasSize(1);
+    assertThat(fit.shapes().get(spots.get(0).highest()).centre()).isCloseTo(62.6, within(0.3));
+  }
+
+  @Test
+  void peaksOfSeveralDyesAreSpotsOfTheirOwn() {
+    LaneProfile profile = profile(new Dye(28, 1.9, 1.2, RED), new Dye(31, 1.9, 1.0, BLUE));
+    assertThat(SpotPeaks.of(PeakSearch.find(profile), new PeakParting(profile))).hasSize(2);
+  }
+
   @Test
   void noiseAloneIsNothing() {
     assertThat(find()).isEmpty();
@@ -149,6 +167,12 @@ class PeakSearchTest {
   }
 
   private static List<PeakShape> find(Dye... dyes) {
+    return PeakSearch.find(profile(dyes)).shapes().stream()
+        .sorted(Comparator.comparingDouble(PeakShape::centre))
+        .toList();
+  }
+
+  private static LaneProfile profile(Dye... dyes) {
     Random chance = new Random(2);
     double[][] density = new double[3][SAMPLES];
     double[] noise = new double[SAMPLES];
@@ -163,8 +187,6 @@ class PeakSearchTest {
         }
       }
     }
-    return PeakSearch.find(new LaneProfile(START, STEP, density, noise)).shapes().stream()
-        .sorted(Comparator.comparingDouble(PeakShape::centre))
-        .toList();
+    return new LaneProfile(START, STEP, density, noise);
   }
 }
