@@ -10,6 +10,7 @@ import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.straight.PaperShape;
 import wickmark.imaging.straight.StraightStrip;
 import wickmark.imaging.straight.StripFrame;
+import wickmark.imaging.strip.SheetOutlines;
 import wickmark.imaging.strip.StripFinder;
 import wickmark.imaging.strip.StripOutline;
 
@@ -55,14 +56,12 @@ final class CardPlace {
     return Math.hypot(b.x() - a.x(), b.y() - a.y()) / 2;
   }
 
-  /** Outlines of sheets that lie wholly on the place, best first, in the photo. */
-  List<StripOutline> outlines(int best, int most, List<PhotoArea> ignored) {
+  /** Outlines of sheets that lie wholly on the place, in the photo. */
+  SheetOutlines outlines(int best, int most, List<PhotoArea> ignored) {
     return StripFinder.in(straight, ignored.stream().map(this::inPlace).toList())
         .outlines(best, most, List.of())
-        .stream()
         .map(this::inPhoto)
-        .filter(this::isWithin)
-        .toList();
+        .where(this::isWithin);
   }
 
   private PhotoArea inPlace(PhotoArea area) {

@@ -17,6 +17,7 @@ import wickmark.imaging.scale.RulerEdge;
 import wickmark.imaging.straight.PaperShape;
 import wickmark.imaging.straight.StraightStrip;
 import wickmark.imaging.straight.StripFrame;
+import wickmark.imaging.strip.SheetOutlines;
 import wickmark.imaging.strip.StripOutline;
 
 /**
@@ -160,19 +161,12 @@ final class StripChoice {
    * Weighs the outlines; best first. Those that do not rank first count only where another strip
    * could lie: beside the best, as well seen or nearly so, and not on a ruler. What lies over the
    * best seen one and cannot reach it, whatever is on it, is passed over.
-   *
-   * @param most how many are looked at by their rank alone
    */
   static List<Candidate> weigh(
-      Photo photo,
-      ReadingRequest request,
-      List<StripOutline> outlines,
-      int most,
-      ScaleSources scales) {
-    int first = Math.min(most, outlines.size());
-    List<StripOutline> next = new ArrayList<>(outlines.subList(0, first));
+      Photo photo, ReadingRequest request, SheetOutlines outlines, ScaleSources scales) {
+    List<StripOutline> next = new ArrayList<>(outlines.first());
     next.sort(Comparator.comparingDouble(StripOutline::score).reversed());
-    List<StripOutline> bestSeen = next.subList(0, Math.min(1, first));
+    List<StripOutline> bestSeen = next.subList(0, Math.min(1, next.size()));
     List<Candidate> all = new ArrayList<>(looked(photo, request, bestSeen, scales));
     bestSeen.clear();
     List<StripOutline> passedOver = new ArrayList<>(next);
@@ -187,15 +181,19 @@ final class StripChoice {
         .ifPresent(b -> passedOver.removeIf(o -> b.outline().overlap(o) > SAME_PLACE));
     all.addAll(looked(photo, request, passedOver, scales));
     List<StripOutline> further = new ArrayList<>();
-    for (StripOutline outline : outlines.subList(first, outlines.size())) {
-      boolean elsewhere = best.orElseThrow().outline().overlap(outline) <= SAME_PLACE;
-      boolean seen = outline.score() >= SEEN_LIKE_BEST * best.orElseThrow().outline().score();
-      if (elsewhere && seen && !isRuler(shape(outline, List.of()), scales.rulers())) {
+    for (StripOutline outline : outlines.further()) {
+      boolean another = best.map(b -> mayBeAnother(outline, b.outline())).orElse(true);
+      if (another && !isRuler(shape(outline, List.of()), scales.rulers())) {
         further.add(outline);
       }
     }
     all.addAll(looked(photo, request, further, scales));
     return all.stream().map(c -> c.withoutWhole(all)).sorted(BEST_FIRST).toList();
+  }
+
+  /** Whether a sheet lies beside the best one and is seen nearly as well. */
+  private static boolean mayBeAnother(StripOutline outline, StripOutline best) {
+    return best.overlap(outline) <= SAME_PLACE && outline.score() >= SEEN_LIKE_BEST * best.score();
   }
 
   private static Optional<Candidate> best(List<Candidate> all) {

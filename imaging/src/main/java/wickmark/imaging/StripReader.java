@@ -3,7 +3,7 @@ package wickmark.imaging;
 import java.util.List;
 import java.util.Optional;
 import wickmark.imaging.photo.Photo;
-import wickmark.imaging.strip.StripOutline;
+import wickmark.imaging.strip.SheetOutlines;
 
 /** Reads strips from a photo or a scan: finds them, then takes each through its stages. */
 public final class StripReader {
@@ -71,41 +71,35 @@ public final class StripReader {
 
   private List<StripChoice.Candidate> strips(ScaleSources scales, EarlySearch early) {
     if (!request.strip().corners().isEmpty()) {
-      List<StripOutline> said = List.of(SaidOutline.of(request.strip().corners()));
-      return strips(said, scales);
+      return strips(SheetOutlines.of(SaidOutline.of(request.strip().corners())), scales);
     }
-    List<StripChoice.Candidate> onCard = strips(onCard(scales), scales);
+    List<StripChoice.Candidate> onCard = onCard(scales);
     if (!onCard.isEmpty() && StripSelection.saidBeside(onCard, request).isEmpty()) {
       return onCard;
     }
-    List<StripOutline> seen = anywhere(scales, early, BEST_OUTLINES, MOST_OUTLINES);
+    SheetOutlines seen = anywhere(scales, early, BEST_OUTLINES, MOST_OUTLINES);
     List<StripChoice.Candidate> strips = strips(seen, scales);
     if (strips.stream().noneMatch(StripSelection::isSure)) {
       // A strip on tiles or on a tray ranks below what it lies on.
       int more = MORE_OUTLINES + MOST_OUTLINES;
       List<StripChoice.Candidate> further =
-          strips(anywhere(scales, early, MORE_OUTLINES, more), MORE_OUTLINES, scales);
+          strips(anywhere(scales, early, MORE_OUTLINES, more), scales);
       strips = further.stream().anyMatch(StripSelection::isConvincing) ? further : strips;
     }
     boolean sheet = seen.stream().anyMatch(outline -> outline.score() > CLEAR_SHEET);
     return strips.isEmpty() && scales.card().isEmpty() && !sheet
-        ? strips(List.of(SaidOutline.wholePicture(photo)), scales)
+        ? strips(SheetOutlines.of(SaidOutline.wholePicture(photo)), scales)
         : strips;
   }
 
-  private List<StripChoice.Candidate> strips(List<StripOutline> outlines, ScaleSources scales) {
-    return strips(outlines, BEST_OUTLINES, scales);
-  }
-
-  /** The strips among outlines, of which so many are looked at by their rank alone. */
-  private List<StripChoice.Candidate> strips(
-      List<StripOutline> outlines, int first, ScaleSources scales) {
+  /** The strips among outlines. */
+  private List<StripChoice.Candidate> strips(SheetOutlines outlines, ScaleSources scales) {
     watch.enters(ReadingStage.CHOOSE);
     return StripSelection.of(
-        StripChoice.weigh(photo, request, outlines, first, scales), request, scales.rulers());
+        StripChoice.weigh(photo, request, outlines, scales), request, scales.rulers());
   }
 
-  private List<StripOutline> onCard(ScaleSources scales) {
+  private List<StripChoice.Candidate> onCard(ScaleSources scales) {
     watch.enters(ReadingStage.FIND);
     return scales
         .card()
@@ -113,13 +107,15 @@ public final class StripReader {
             card ->
                 new CardPlace(photo, card)
                     .outlines(BEST_OUTLINES, MOST_OUTLINES, request.strip().ignoredAreas()))
+        .map(outlines -> strips(outlines, scales))
         .orElse(List.of());
   }
 
-  private List<StripOutline> anywhere(ScaleSources scales, EarlySearch early, int best, int most) {
+  private SheetOutlines anywhere(ScaleSources scales, EarlySearch early, int best, int most) {
     watch.enters(ReadingStage.FIND);
-    return early.sheets().outlines(best, most, RulerRow.marks(scales.rulers())).stream()
-        .filter(o -> scales.card().filter(card -> CardPlace.isCard(card, o)).isEmpty())
-        .toList();
+    return early
+        .sheets()
+        .outlines(best, most, RulerRow.marks(scales.rulers()))
+        .where(o -> scales.card().filter(card -> CardPlace.isCard(card, o)).isEmpty());
   }
 }

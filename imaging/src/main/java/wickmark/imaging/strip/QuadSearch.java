@@ -24,6 +24,9 @@ final class QuadSearch {
   /** Least mean support of any side. */
   private static final double LEAST_SUPPORT = 0.22;
 
+  /** Support of a side where the picture ends: neither for a sheet nor against it. */
+  static final double BORDER_SUPPORT = 0.3;
+
   /** How far off a region's side its edge may lie, cells: regions are found coarsely. */
   private static final double REGION_REACH = 4;
 
@@ -60,9 +63,22 @@ final class QuadSearch {
       double nx = (quad.y()[j] - quad.y()[i]) / quad.side(i);
       double ny = (quad.x()[i] - quad.x()[j]) / quad.side(i);
       double offset = nx * quad.x()[i] + ny * quad.y()[i];
-      side[i] = EdgeLine.along(edges, nx, ny, offset, REGION_REACH);
+      side[i] =
+          endsPicture(quad, i, edges)
+              ? EdgeLine.border(
+                  nx, ny, offset, BORDER_SUPPORT, Math.hypot(edges.width, edges.height))
+              : EdgeLine.along(edges, nx, ny, offset, REGION_REACH);
     }
     return support(side, quad.x(), quad.y());
+  }
+
+  /** Whether a side runs along the picture's border, where the picture and no sheet ends. */
+  private static boolean endsPicture(Quad quad, int side, EdgeMap edges) {
+    int next = (side + 1) % 4;
+    return Math.max(quad.x()[side], quad.x()[next]) < REGION_REACH
+        || Math.max(quad.y()[side], quad.y()[next]) < REGION_REACH
+        || Math.min(quad.x()[side], quad.x()[next]) > edges.width - REGION_REACH
+        || Math.min(quad.y()[side], quad.y()[next]) > edges.height - REGION_REACH;
   }
 
   private void enumerate() {

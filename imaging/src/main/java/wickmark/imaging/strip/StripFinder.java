@@ -40,11 +40,20 @@ public final class StripFinder {
   /** Outlines of one place that are taken beyond those that rank first. */
   private static final int MOST_OF_A_PLACE = 2;
 
+  /** Thresholds, neighbours mostly, at which a region is one and the same if it is a thing. */
+  private static final int STABLE = 4;
+
+  /** Stable regions that are taken whatever their rank. */
+  private static final int MOST_REGIONS = 2;
+
   private final Photo photo;
   private final int factor;
   private final ColourRaster small;
   private final EdgeMap edges;
   private final PaperLikelihood paper;
+
+  /** Regions that may be sheets, best first. */
+  private final List<Ranked> regions;
 
   /** Quadrilaterals that may be sheets, best first. */
   private final List<Ranked> seen;
@@ -59,7 +68,9 @@ public final class StripFinder {
     this.edges = EdgeMap.of(small);
     ignored.forEach(area -> edges.leaveOut(area, factor));
     this.paper = new PaperLikelihood(small.blurred(1.2));
-    this.seen = rank(small, edges, paper);
+    List<Ranked> regionsSeen = regions(small, edges, paper);
+    this.regions = stable(regionsSeen);
+    this.seen = rank(small, edges, paper, regionsSeen);
     List<Ranked> joined = joined(seen, small, edges, paper);
     this.whole = joined.isEmpty() ? seen : distinct(Stream.of(seen, joined));
   }
@@ -74,28 +85,37 @@ public final class StripFinder {
   }
 
   /**
-   * Returns outlines, best first. They overlap: a sheet is often outlined in several ways.
+   * Returns what may be sheets.
    *
    * @param best how many are taken by their rank alone
    * @param most how many at the most, with those of lower rank that lie elsewhere
    * @param rulers rows of marks: where a side runs along a ruler, a sheet is looked for beside it
    */
-  public List<StripOutline> outlines(int best, int most, List<MarkRow> rulers) {
+  public SheetOutlines outlines(int best, int most, List<MarkRow> rulers) {
     List<Ranked> beside = distinct(Stream.of(besideRulers(best, rulers)));
     // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
     List<Ranked> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
     ranked.addAll(whole);
-    int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
-    SmoothPicture smooth = new SmoothPicture(photo, fine, TRACE_SIGMA);
-    SmoothPicture coarse = new SmoothPicture(photo, factor, TRACE_SIGMA);
-    List<StripOutline> outlines = new ArrayList<>();
-    for (Ranked r : spread(ranked, best, most)) {
-      StripOutline outline = refine(r, coarse, factor, smooth, fine);
-      if (outline.isFigure()) {
-        outlines.add(outline);
-      }
+    List<Ranked> spread = spread(ranked, best, most);
+    int first = Math.min(best, spread.size());
+    Refiner refiner = new Refiner();
+    return new SheetOutlines(
+        refiner.outlines(withRegions(spread.subList(0, first))),
+        refiner.outlines(spread.subList(first, spread.size())));
+  }
+
+  /** Follows the sides of what was seen on the shrunken picture at finer scale. */
+  private final class Refiner {
+    private final int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
+    private final SmoothPicture smooth = new SmoothPicture(photo, fine, TRACE_SIGMA);
+    private final SmoothPicture coarse = new SmoothPicture(photo, factor, TRACE_SIGMA);
+
+    List<StripOutline> outlines(List<Ranked> ranked) {
+      return ranked.stream()
+          .map(r -> refine(r, coarse, factor, smooth, fine))
+          .filter(StripOutline::isFigure)
+          .toList();
     }
-    return outlines;
   }
 
   /**
@@ -174,6 +194,19 @@ public final class StripFinder {
     return taken;
   }
 
+  /**
+   * The same and the best of the stable regions: on wood, whose grain is straight edges everywhere,
+   * a small sheet ranks behind much that is none.
+   */
+  private List<Ranked> withRegions(List<Ranked> taken) {
+    List<Ranked> all = new ArrayList<>(taken);
+    regions.stream()
+        .filter(r -> taken.stream().noneMatch(t -> similar(t.quad(), r.quad())))
+        .limit(MOST_REGIONS)
+        .forEach(all::add);
+    return all;
+  }
+
   static int factorFor(Photo photo, int size) {
     return (int)
         Math.max(1, Math.round(Math.max(photo.widthPx(), photo.heightPx()) / (double) size));
@@ -191,24 +224,42 @@ public final class StripFinder {
     }
   }
 
-  private static List<Ranked> rank(ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
+  private static List<Ranked> regions(ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
+    List<Ranked> regions = new ArrayList<>();
+    for (Quad quad : PaperRegions.find(small)) {
+      double support = QuadSearch.supportOf(quad, edges);
+      regions.add(new Ranked(quad, score(quad, support, paper, small)));
+    }
+    return regions;
+  }
+
+  /** Regions that are the same at several thresholds: what is lighter by chance is not. */
+  private static List<Ranked> stable(List<Ranked> regions) {
+    return distinct(
+        Stream.of(
+            regions.stream()
+                .filter(r -> r.score() > 0)
+                .filter(
+                    r ->
+                        regions.stream().filter(o -> similar(o.quad(), r.quad())).count() >= STABLE)
+                .toList()));
+  }
+
+  private static List<Ranked> rank(
+      ColourRaster small, EdgeMap edges, PaperLikelihood paper, List<Ranked> regions) {
     List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
     int w = small.width();
     int h = small.height();
     double diagonal = Math.hypot(w, h);
-    lines.add(EdgeLine.border(1, 0, 0, 0.3, diagonal));
-    lines.add(EdgeLine.border(1, 0, w, 0.3, diagonal));
-    lines.add(EdgeLine.border(0, 1, 0, 0.3, diagonal));
-    lines.add(EdgeLine.border(0, 1, h, 0.3, diagonal));
+    lines.add(EdgeLine.border(1, 0, 0, QuadSearch.BORDER_SUPPORT, diagonal));
+    lines.add(EdgeLine.border(1, 0, w, QuadSearch.BORDER_SUPPORT, diagonal));
+    lines.add(EdgeLine.border(0, 1, 0, QuadSearch.BORDER_SUPPORT, diagonal));
+    lines.add(EdgeLine.border(0, 1, h, QuadSearch.BORDER_SUPPORT, diagonal));
     List<Ranked> ranked = new ArrayList<>();
-    List<QuadSearch.Scored> quads = QuadSearch.best(lines, w, h, MOST_QUADS);
-    for (Quad region : PaperRegions.find(small)) {
-      quads.add(new QuadSearch.Scored(region, QuadSearch.supportOf(region, edges)));
-    }
-    for (QuadSearch.Scored s : quads) {
+    for (QuadSearch.Scored s : QuadSearch.best(lines, w, h, MOST_QUADS)) {
       ranked.add(new Ranked(s.quad(), score(s.quad(), s.support(), paper, small)));
     }
-    return distinct(Stream.of(ranked));
+    return distinct(Stream.of(ranked, regions));
   }
 
   /**

@@ -1,0 +1,55 @@
+package wickmark.imaging.strip;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import wickmark.imaging.photo.Photo;
+import wickmark.imaging.photo.PhotoPoint;
+
+/** Painted pictures with one sheet, against the geometry they were painted with. */
+class StripFinderTest {
+  private static final int WIDTH = 1000;
+  private static final int HEIGHT = 800;
+
+  /**
+   * A white ribbon on wood that hangs over the picture's lower border: its side there is no edge,
+   * and the grain has straight edges everywhere.
+   */
+  @Test
+  void aRibbonOnWoodThatThePictureCutsOffIsAmongTheFirst() {
+    byte[] rgb = new byte[3 * WIDTH * HEIGHT];
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        int at = 3 * (y * WIDTH + x);
+        boolean paper = x > 420 && x < 480 && y > 160;
+        double slant = x + 0.06 * y;
+        double grain = 26 * Math.sin(0.35 * slant) * Math.sin(0.083 * slant);
+        rgb[at] = (byte) (paper ? 238 : 165 + grain);
+        rgb[at + 1] = (byte) (paper ? 236 : 118 + grain);
+        rgb[at + 2] = (byte) (paper ? 228 : 74 + grain);
+      }
+    }
+    Photo photo = new Photo(WIDTH, HEIGHT, rgb, Optional.empty(), OptionalDouble.empty(), false);
+
+    SheetOutlines found = StripFinder.in(photo, List.of()).outlines(5, 20, List.of());
+
+    double[][] corners = {{420, 160}, {480, 160}, {480, HEIGHT}, {420, HEIGHT}};
+    assertThat(found.first()).anyMatch(outline -> farthest(outline, corners) < 8);
+  }
+
+  /** Distance of the farthest of some places from the outline's nearest corner. */
+  private static double farthest(StripOutline outline, double[][] places) {
+    double most = 0;
+    for (double[] place : places) {
+      double least = Double.POSITIVE_INFINITY;
+      for (PhotoPoint corner : outline.corners()) {
+        least = Math.min(least, Math.hypot(corner.x() - place[0], corner.y() - place[1]));
+      }
+      most = Math.max(most, least);
+    }
+    return most;
+  }
+}
