@@ -47,6 +47,12 @@ final class StripSelection {
    */
   private static final double LIKE_PAPER = 0.3;
 
+  /** Least score, over the best strip's, of the outline of a sheet like the strips. */
+  private static final double SEEN_LIKE_STRIPS = 0.7;
+
+  /** Least ratio of the areas of sheets of one size: strips of one picture differ in length. */
+  private static final double LEAST_OF_SIZE = 0.5;
+
   /** Least coloured area of a developed strip, mm²: one small spot has more. */
   private static final double LEAST_DYE_MM2 = 4;
 
@@ -82,11 +88,42 @@ final class StripSelection {
         strips.add(c);
       }
     }
+    addAlike(ranked, strips);
     boolean developed = strips.stream().anyMatch(StripSelection::isDeveloped);
     if (developed) {
       strips.removeIf(c -> !isDeveloped(c) && saidOn(c) == 0);
     }
     return inOrder(strips);
+  }
+
+  /**
+   * Adds the sheets among several strips that are like them but do not show what a strip shows:
+   * each is one that cannot be read, and to be told so under its own number.
+   */
+  private void addAlike(List<StripChoice.Candidate> ranked, List<StripChoice.Candidate> strips) {
+    if (strips.size() < 2) {
+      return;
+    }
+    List<StripChoice.Candidate> read = List.copyOf(strips);
+    for (StripChoice.Candidate c : ranked) {
+      if (isLike(c, read)
+          && strips.stream().noneMatch(c::overlaps)
+          && isBestSeen(c, ranked, strips)) {
+        strips.add(c);
+      }
+    }
+  }
+
+  /** Whether dye is on a sheet of the strips' size and paper, seen as well as they are. */
+  private boolean isLike(StripChoice.Candidate c, List<StripChoice.Candidate> strips) {
+    StripChoice.Candidate best = strips.get(0);
+    double size = strips.stream().mapToDouble(s -> s.outline().area()).average().orElseThrow();
+    return isDeveloped(c)
+        && c.outline().score() >= SEEN_LIKE_STRIPS * best.outline().score()
+        && c.outline().area() > LEAST_OF_SIZE * size
+        && c.outline().area() < size / LEAST_OF_SIZE
+        && c.light() >= LIKE_PAPER * best.light()
+        && !StripChoice.holdsRuler(c, edges);
   }
 
   /** Whether this sheet, if none is better, is a strip whatever the others are. */
@@ -115,7 +152,7 @@ final class StripSelection {
         || (c.total() >= (c.layout().front() == null ? LEAST_FRONTLESS : LEAST_FURTHER)
             && c.total() >= FURTHER_LIKE_BEST * best.total()
             && c.layout().baseline() != null
-            && c.layout().baseline().certainty() >= LEAST_FURTHER_BASELINE
+            && (c.layout().baseline().certainty() >= LEAST_FURTHER_BASELINE || isConvincing(c))
             && c.light() >= LIKE_PAPER * best.light()
             && !StripChoice.holdsRuler(c, edges));
   }

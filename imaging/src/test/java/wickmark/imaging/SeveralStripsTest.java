@@ -16,8 +16,10 @@ import wickmark.testdata.scene.ScanPlan;
 import wickmark.testdata.scene.Scanner;
 import wickmark.testdata.scene.SensorPlan;
 import wickmark.testdata.scene.StripItem;
+import wickmark.testdata.strip.Baseline;
 import wickmark.testdata.strip.DyeCupboard;
 import wickmark.testdata.strip.LanePlan;
+import wickmark.testdata.strip.Lead;
 import wickmark.testdata.strip.SolventFront;
 import wickmark.testdata.strip.StripPlan;
 import wickmark.testdata.strip.StripPlanBuilder;
@@ -85,6 +87,27 @@ class SeveralStripsTest {
     assertThat(outcomes).hasSize(3);
     assertThat(SaidPlacesTest.rf(reading(outcomes.get(0)), 0, 0)).isCloseTo(0.3, within(0.01));
     assertThat(refusal(outcomes.get(1)).reason()).isEqualTo(Refusal.Reason.NO_FRONT);
+    assertThat(SaidPlacesTest.rf(reading(outcomes.get(2)), 0, 0)).isCloseTo(0.6, within(0.01));
+  }
+
+  /** Nobody drew the line on it; dye and front are there. */
+  @Test
+  void oneOfThemWithoutABaselineIsRefusedUnderItsNumber() {
+    StripPlan unmarked =
+        narrow(0.5).baseline(new Baseline(17, 0, 1, 23, Lead.USUAL, false)).build();
+    List<StripOutcome> outcomes =
+        StripReader.readAll(
+            scan(
+                List.of(
+                    StripItem.of(narrow(0.3).build(), place(0, 0)),
+                    StripItem.of(unmarked, place(1, 0)),
+                    StripItem.of(narrow(0.6).build(), place(2, 0))),
+                List.of()),
+            ReadingRequest.nothing());
+    assertThat(outcomes).hasSize(3);
+    // The one line that is there may be the front or the baseline.
+    assertThat(refusal(outcomes.get(1)).reason())
+        .isIn(Refusal.Reason.NO_BASELINE, Refusal.Reason.NO_FRONT);
     assertThat(SaidPlacesTest.rf(reading(outcomes.get(2)), 0, 0)).isCloseTo(0.6, within(0.01));
   }
 

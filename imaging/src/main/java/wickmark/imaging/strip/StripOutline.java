@@ -33,6 +33,11 @@ public record StripOutline(
     sides = List.copyOf(sides);
   }
 
+  /** Area of the figure that the corners span, square photo pixels. */
+  public double area() {
+    return quad().area();
+  }
+
   /** Share of the smaller sheet that lies in the other, 0 to 1. */
   public double overlap(StripOutline other) {
     return quad().overlap(other.quad());
