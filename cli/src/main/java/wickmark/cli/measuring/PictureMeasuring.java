@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import wickmark.core.chromatogram.Chromatogram;
 import wickmark.core.colour.PaperTint;
 import wickmark.core.match.Identification;
+import wickmark.core.match.UnknownReading;
 import wickmark.core.record.ChromatogramRecord;
 import wickmark.core.record.RunRecord;
 import wickmark.imaging.StageWatch;
@@ -37,7 +38,8 @@ public final class PictureMeasuring implements StripMeasuring {
     Chromatogram strip = Chromatogram.of(reading.evidence(), said.centre());
     List<RunRecord.Warning> warnings = new ArrayList<>();
     reading.doubts().forEach(d -> warnings.add(new RunRecord.Warning(d.code(), d.message())));
-    warnings.addAll(ChromatogramRecord.warnings(strip));
+    List<UnknownReading> unknowns = Identification.of(strip, said.matching());
+    warnings.addAll(ChromatogramRecord.warnings(strip, unknowns));
     StripReading.Placed placed = reading.placed();
     List<List<Double>> front = points(placed.front());
     RunRecord record =
@@ -64,7 +66,7 @@ public final class PictureMeasuring implements StripMeasuring {
                 front,
                 placed.confidence().front()),
             ChromatogramRecord.lanes(strip, reading.pictures(), placed.said().origins()),
-            ChromatogramRecord.unknowns(Identification.of(strip, said.matching())),
+            ChromatogramRecord.unknowns(unknowns),
             warnings);
     StripReading.Straightened upright = reading.straightened();
     return new MeasuredStrip.Done(

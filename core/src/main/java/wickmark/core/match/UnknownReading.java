@@ -1,5 +1,6 @@
 package wickmark.core.match;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -31,6 +32,21 @@ public record UnknownReading(
     unexplainedSpots = List.copyOf(unexplainedSpots);
     ruledOut = List.copyOf(ruledOut);
     findings = List.copyOf(findings);
+  }
+
+  /** Returns the spots of the unknown that the best explanation takes for two dyes each. */
+  public List<Integer> blendedSpots() {
+    List<Integer> matched =
+        explanations.stream()
+            .limit(1)
+            .flatMap(best -> best.matches().stream())
+            .map(Match::unknownSpot)
+            .sorted()
+            .toList();
+    return matched.stream()
+        .distinct()
+        .filter(spot -> Collections.frequency(matched, spot) > 1)
+        .toList();
   }
 
   /**

@@ -3,6 +3,7 @@ package wickmark.core.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import wickmark.core.chromatogram.Chromatogram;
 import wickmark.core.chromatogram.Lane;
@@ -52,11 +53,29 @@ public final class ChromatogramRecord {
     return List.copyOf(lanes);
   }
 
-  /** Returns the record's warnings that come from measuring the lanes. */
-  public static List<RunRecord.Warning> warnings(Chromatogram strip) {
-    return strip.cautions().stream()
-        .map(caution -> new RunRecord.Warning(caution.kind().code(), caution.message()))
-        .toList();
+  /** Returns the record's warnings that come from measuring the lanes and from matching them. */
+  public static List<RunRecord.Warning> warnings(
+      Chromatogram strip, List<UnknownReading> readings) {
+    Stream<RunRecord.Warning> ofLanes =
+        strip.cautions().stream()
+            .map(caution -> new RunRecord.Warning(caution.kind().code(), caution.message()));
+    return Stream.concat(ofLanes, readings.stream().flatMap(ChromatogramRecord::ofBlends)).toList();
+  }
+
+  /** One row of the table that stands for two dyes is to be seen as such. */
+  private static Stream<RunRecord.Warning> ofBlends(UnknownReading reading) {
+    return reading.blendedSpots().stream()
+        .map(
+            spot ->
+                new RunRecord.Warning(
+                    "spot-of-two-dyes",
+                    "Lane "
+                        + reading.lane()
+                        + ", spot "
+                        + spot
+                        + " is explained only as two dyes on top of one another, so that the"
+                        + " table's one Rf stands for both. A longer run, a smaller sample or"
+                        + " another solvent may part them."));
   }
 
   /** Returns the record's unknowns. */

@@ -187,6 +187,7 @@ class IdentificationTest {
 
       assertThat(names(reading)).containsExactly(List.of("A", "B"));
       assertThat(reading.unexplainedSpots()).isEmpty();
+      assertThat(reading.blendedSpots()).containsExactly(1);
       assertThat(reading.explanations().get(0).matches())
           .extracting(UnknownReading.Match::unknownSpot)
           .containsExactly(1, 1);

@@ -16,6 +16,7 @@ import wickmark.core.chromatogram.StripEvidence;
 import wickmark.core.colour.DyeAbsorbance;
 import wickmark.core.match.Identification;
 import wickmark.core.match.MatchSettings;
+import wickmark.core.match.UnknownReading;
 
 class ChromatogramRecordTest {
 
@@ -57,6 +58,35 @@ class ChromatogramRecordTest {
     assertThat(unknown.explanations().get(0).references()).containsExactly("A");
     assertThat(unknown.explanations().get(0).matches().get(0).unknownSpot()).isEqualTo(2);
     assertThat(unknown.unexplainedSpots()).containsExactly(1);
+  }
+
+  @Test
+  void warnsOfASpotThatStandsForTwoDyes() {
+    List<UnknownReading> readings = Identification.of(twoInOne(), MatchSettings.defaults());
+
+    assertThat(ChromatogramRecord.warnings(twoInOne(), readings))
+        .extracting(RunRecord.Warning::code)
+        .containsExactly("spot-of-two-dyes");
+    assertThat(
+            ChromatogramRecord.warnings(
+                strip(true), Identification.of(strip(true), MatchSettings.defaults())))
+        .isEmpty();
+  }
+
+  /** Blue and yellow, which A and B have by themselves, lie on top of one another in X. */
+  private static Chromatogram twoInOne() {
+    DyeAbsorbance blue = new DyeAbsorbance(0.5, 0.29, 0.05);
+    DyeAbsorbance yellow = new DyeAbsorbance(0.02, 0.05, 0.5);
+    DyeAbsorbance both = new DyeAbsorbance(0.52, 0.34, 0.55);
+    return Chromatogram.of(
+        new StripEvidence(
+            true,
+            new StripEvidence.SharedUncertainties(0.002, 0.002, 0.1),
+            List.of(
+                lane("A", LaneRole.REFERENCE, spot(50.5, blue)),
+                lane("B", LaneRole.REFERENCE, spot(49.5, yellow)),
+                lane("X", LaneRole.UNKNOWN, spot(50, both)))),
+        SpotCentre.CENTROID);
   }
 
   private static Chromatogram strip(boolean millimetres) {
