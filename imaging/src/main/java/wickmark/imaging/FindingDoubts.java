@@ -33,7 +33,7 @@ final class FindingDoubts {
         doubts,
         "bottom-unsure",
         sure.orientation(),
-        BOTTOM,
+        bottomLevel(sure),
         "Which end of the strip is the bottom",
         "Look whether the baseline in the report is the one the samples were put on; if not, say"
             + " --bottom.");
@@ -46,20 +46,24 @@ final class FindingDoubts {
         "Compare the strip's width in the report with its true one; if it is wrong, say --span or"
             + " --strip-height. A ruler close beside the strip with both its edges in the picture, taken"
             + " from straight above, leaves less doubt. Rf does not depend on it.");
-    add(
-        doubts,
-        "baseline-unsure",
-        sure.baseline(),
-        BASELINE,
-        "Where the baseline runs",
-        "Look at it in the report; if it is wrong, mark it with --baseline.");
-    add(
-        doubts,
-        "front-unsure",
-        sure.front(),
-        FRONT,
-        "Where the solvent front runs",
-        "Look at it in the report; if it is wrong, mark it with --front.");
+    if (!hangsOnBottom(sure.baseline(), sure)) {
+      add(
+          doubts,
+          "baseline-unsure",
+          sure.baseline(),
+          BASELINE,
+          "Where the baseline runs",
+          "Look at it in the report; if it is wrong, mark it with --baseline.");
+    }
+    if (!hangsOnBottom(sure.front(), sure)) {
+      add(
+          doubts,
+          "front-unsure",
+          sure.front(),
+          FRONT,
+          "Where the solvent front runs",
+          "Look at it in the report; if it is wrong, mark it with --front.");
+    }
     add(
         doubts,
         "lanes-unsure",
@@ -70,6 +74,20 @@ final class FindingDoubts {
             + " of lanes nearly as well. Look at their origins in the report; say --lane-count if"
             + " there are more or fewer, --origin for one that is wrong.");
     return doubts;
+  }
+
+  /**
+   * Whether a line is doubted for no other reason than that the other end may be the bottom: what
+   * to look at, and to say, is then the bottom.
+   */
+  private static boolean hangsOnBottom(double line, StripReading.Confidence sure) {
+    return line == sure.orientation() && sure.orientation() < sure.strip();
+  }
+
+  private static double bottomLevel(StripReading.Confidence sure) {
+    double forBaseline = hangsOnBottom(sure.baseline(), sure) ? BASELINE : BOTTOM;
+    double forFront = hangsOnBottom(sure.front(), sure) ? FRONT : BOTTOM;
+    return Math.max(forBaseline, forFront);
   }
 
   private static void add(

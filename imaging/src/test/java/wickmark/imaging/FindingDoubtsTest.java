@@ -46,6 +46,20 @@ class FindingDoubtsTest {
         .hasSize(6);
   }
 
+  /** Both lines are as sure as the bottom is: with the other end below they change places. */
+  @Test
+  void linesThatHangOnTheBottomAloneAreNotDoubtedByThemselves() {
+    assertThat(FindingDoubts.of(new StripReading.Confidence(0.8, 0.36, 1, 0.36, 0.36, 1)))
+        .extracting(Doubt::code)
+        .containsExactly("bottom-unsure");
+    assertThat(FindingDoubts.of(new StripReading.Confidence(0.8, 0.6, 1, 0.9, 0.6, 1)))
+        .extracting(Doubt::code)
+        .containsExactly("bottom-unsure");
+    assertThat(FindingDoubts.of(new StripReading.Confidence(0.36, 0.36, 1, 0.36, 0.9, 1)))
+        .extracting(Doubt::code)
+        .contains("strip-unsure", "baseline-unsure");
+  }
+
   @Test
   void aPlainStripIsReadWithoutADoubt() {
     DrawnPicture picture = DrawnStrips.scan(DrawnStrips.sheet().build());

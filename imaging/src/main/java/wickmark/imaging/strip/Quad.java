@@ -49,6 +49,12 @@ record Quad(double[] x, double[] y) {
     return Math.hypot(x[j] - x[i], y[j] - y[i]);
   }
 
+  /** Side i from its first to its second corner: x, y, x, y. */
+  double[] line(int i) {
+    int j = (i + 1) % 4;
+    return new double[] {x[i], y[i], x[j], y[j]};
+  }
+
   /** Distance of a place from side i, its ends included. */
   double distance(int i, double px, double py) {
     int j = (i + 1) % 4;

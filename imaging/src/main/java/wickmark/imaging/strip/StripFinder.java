@@ -19,12 +19,6 @@ public final class StripFinder {
   /** Long side of the shrunken picture on which sheets are looked for, cells. */
   private static final int SEARCH_SIZE = 1000;
 
-  /** Long side of the picture on which sides are followed, cells. */
-  private static final int TRACE_SIZE = 2600;
-
-  /** Smoothing of the picture on which sides are followed, cells. */
-  private static final double TRACE_SIGMA = 0.8;
-
   private static final int MOST_LINES = 60;
   private static final int MOST_QUADS = 400;
 
@@ -53,25 +47,25 @@ public final class StripFinder {
   private final PaperLikelihood paper;
 
   /** Regions that may be sheets, best first. */
-  private final List<Ranked> regions;
+  private final List<RankedQuad> regions;
 
   /** Quadrilaterals that may be sheets, best first. */
-  private final List<Ranked> seen;
+  private final List<RankedQuad> seen;
 
   /** Those together with sheets that lines part. */
-  private final List<Ranked> whole;
+  private final List<RankedQuad> whole;
 
   private StripFinder(Photo photo, List<PhotoArea> ignored) {
     this.photo = photo;
-    this.factor = factorFor(photo, SEARCH_SIZE);
+    this.factor = OutlineTracer.factorFor(photo, SEARCH_SIZE);
     this.small = ColourRaster.shrink(photo, factor);
     this.edges = EdgeMap.of(small);
     ignored.forEach(area -> edges.leaveOut(area, factor));
     this.paper = new PaperLikelihood(small.blurred(1.2));
-    List<Ranked> regionsSeen = regions(small, edges, paper);
+    List<RankedQuad> regionsSeen = regions(small, edges, paper);
     this.regions = stable(regionsSeen);
     this.seen = rank(small, edges, paper, regionsSeen);
-    List<Ranked> joined = joined(seen, small, edges, paper);
+    List<RankedQuad> joined = joined(seen, small, edges, paper);
     this.whole = joined.isEmpty() ? seen : distinct(Stream.of(seen, joined));
   }
 
@@ -92,42 +86,28 @@ public final class StripFinder {
    * @param rulers rows of marks: where a side runs along a ruler, a sheet is looked for beside it
    */
   public SheetOutlines outlines(int best, int most, List<MarkRow> rulers) {
-    List<Ranked> beside = distinct(Stream.of(besideRulers(best, rulers)));
+    List<RankedQuad> beside = distinct(Stream.of(besideRulers(best, rulers)));
     // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
-    List<Ranked> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
+    List<RankedQuad> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
     ranked.addAll(whole);
-    List<Ranked> spread = spread(ranked, best, most);
+    List<RankedQuad> spread = spread(ranked, best, most);
     int first = Math.min(best, spread.size());
-    Refiner refiner = new Refiner();
+    OutlineTracer tracer = new OutlineTracer(photo, factor);
     return new SheetOutlines(
-        refiner.outlines(withRegions(spread.subList(0, first))),
-        refiner.outlines(spread.subList(first, spread.size())));
-  }
-
-  /** Follows the sides of what was seen on the shrunken picture at finer scale. */
-  private final class Refiner {
-    private final int fine = Math.max(1, Math.min(factor, factorFor(photo, TRACE_SIZE)));
-    private final SmoothPicture smooth = new SmoothPicture(photo, fine, TRACE_SIGMA);
-    private final SmoothPicture coarse = new SmoothPicture(photo, factor, TRACE_SIGMA);
-
-    List<StripOutline> outlines(List<Ranked> ranked) {
-      return ranked.stream()
-          .map(r -> refine(r, coarse, factor, smooth, fine))
-          .filter(StripOutline::isFigure)
-          .toList();
-    }
+        tracer.outlines(withRegions(spread.subList(0, first))),
+        tracer.outlines(spread.subList(first, spread.size())));
   }
 
   /**
    * The edge of a ruler is a better step than that of white paper on a white bench: where a good
    * outline has a side that runs along a ruler, the clearest step a little inwards is tried, too.
    */
-  private List<Ranked> besideRulers(int best, List<MarkRow> rulers) {
-    List<Ranked> found = new ArrayList<>();
-    for (Ranked r : seen.subList(0, Math.min(best, seen.size()))) {
+  private List<RankedQuad> besideRulers(int best, List<MarkRow> rulers) {
+    List<RankedQuad> found = new ArrayList<>();
+    for (RankedQuad r : seen.subList(0, Math.min(best, seen.size()))) {
       for (int side = 0; side < 4; side++) {
         for (MarkRow ruler : rulers) {
-          double[] line = line(r.quad().scaled(factor), side);
+          double[] line = r.quad().scaled(factor).line(side);
           if (ruler.hasEdgeAt(new PhotoPoint(line[0], line[1]), new PhotoPoint(line[2], line[3]))) {
             stepInside(r.quad(), side, ruler.pixelsPerMm() / factor, paper)
                 .map(this::besideRuler)
@@ -140,9 +120,9 @@ public final class StripFinder {
     return found;
   }
 
-  private Ranked besideRuler(Quad inner) {
+  private RankedQuad besideRuler(Quad inner) {
     double support = QuadSearch.supportOf(inner, edges);
-    return new Ranked(inner, score(inner, support, paper, small), BESIDE_REACH);
+    return new RankedQuad(inner, score(inner, support, paper, small), BESIDE_REACH);
   }
 
   /** The quad with a side moved to the clearest step within its reach inwards; none if none is. */
@@ -183,9 +163,9 @@ public final class StripFinder {
   }
 
   /** The best, then those that lie elsewhere: six strips on one scan are all to be seen. */
-  private static List<Ranked> spread(List<Ranked> ranked, int best, int most) {
-    List<Ranked> taken = new ArrayList<>();
-    for (Ranked r : ranked) {
+  private static List<RankedQuad> spread(List<RankedQuad> ranked, int best, int most) {
+    List<RankedQuad> taken = new ArrayList<>();
+    for (RankedQuad r : ranked) {
       long here = taken.stream().filter(t -> t.quad().shareOf(r.quad()) > 0.5).count();
       if (taken.size() < best || (taken.size() < most && here < MOST_OF_A_PLACE)) {
         taken.add(r);
@@ -198,8 +178,8 @@ public final class StripFinder {
    * The same and the best of the stable regions: on wood, whose grain is straight edges everywhere,
    * a small sheet ranks behind much that is none.
    */
-  private List<Ranked> withRegions(List<Ranked> taken) {
-    List<Ranked> all = new ArrayList<>(taken);
+  private List<RankedQuad> withRegions(List<RankedQuad> taken) {
+    List<RankedQuad> all = new ArrayList<>(taken);
     regions.stream()
         .filter(r -> taken.stream().noneMatch(t -> similar(t.quad(), r.quad())))
         .limit(MOST_REGIONS)
@@ -207,34 +187,18 @@ public final class StripFinder {
     return all;
   }
 
-  static int factorFor(Photo photo, int size) {
-    return (int)
-        Math.max(1, Math.round(Math.max(photo.widthPx(), photo.heightPx()) / (double) size));
-  }
-
-  /**
-   * A quad with its score.
-   *
-   * @param reach how far off its sides the sheet's are looked for, cells; a ruler's edge beside it
-   *     would draw them off
-   */
-  private record Ranked(Quad quad, double score, double reach) {
-    Ranked(Quad quad, double score) {
-      this(quad, score, Double.POSITIVE_INFINITY);
-    }
-  }
-
-  private static List<Ranked> regions(ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
-    List<Ranked> regions = new ArrayList<>();
+  private static List<RankedQuad> regions(
+      ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
+    List<RankedQuad> regions = new ArrayList<>();
     for (Quad quad : PaperRegions.find(small)) {
       double support = QuadSearch.supportOf(quad, edges);
-      regions.add(new Ranked(quad, score(quad, support, paper, small)));
+      regions.add(new RankedQuad(quad, score(quad, support, paper, small)));
     }
     return regions;
   }
 
   /** Regions that are the same at several thresholds: what is lighter by chance is not. */
-  private static List<Ranked> stable(List<Ranked> regions) {
+  private static List<RankedQuad> stable(List<RankedQuad> regions) {
     return distinct(
         Stream.of(
             regions.stream()
@@ -245,8 +209,8 @@ public final class StripFinder {
                 .toList()));
   }
 
-  private static List<Ranked> rank(
-      ColourRaster small, EdgeMap edges, PaperLikelihood paper, List<Ranked> regions) {
+  private static List<RankedQuad> rank(
+      ColourRaster small, EdgeMap edges, PaperLikelihood paper, List<RankedQuad> regions) {
     List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
     int w = small.width();
     int h = small.height();
@@ -255,9 +219,9 @@ public final class StripFinder {
     lines.add(EdgeLine.border(1, 0, w, QuadSearch.BORDER_SUPPORT, diagonal));
     lines.add(EdgeLine.border(0, 1, 0, QuadSearch.BORDER_SUPPORT, diagonal));
     lines.add(EdgeLine.border(0, 1, h, QuadSearch.BORDER_SUPPORT, diagonal));
-    List<Ranked> ranked = new ArrayList<>();
+    List<RankedQuad> ranked = new ArrayList<>();
     for (QuadSearch.Scored s : QuadSearch.best(lines, w, h, MOST_QUADS)) {
-      ranked.add(new Ranked(s.quad(), score(s.quad(), s.support(), paper, small)));
+      ranked.add(new RankedQuad(s.quad(), score(s.quad(), s.support(), paper, small)));
     }
     return distinct(Stream.of(ranked, regions));
   }
@@ -267,16 +231,16 @@ public final class StripFinder {
    * whole has less support where a clip or a finger lies on its end. Only what was not seen as a
    * whole is joined, for a part's corner is less sure than its own.
    */
-  private static List<Ranked> joined(
-      List<Ranked> ranked, ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
-    List<Ranked> joined = new ArrayList<>();
+  private static List<RankedQuad> joined(
+      List<RankedQuad> ranked, ColourRaster small, EdgeMap edges, PaperLikelihood paper) {
+    List<RankedQuad> joined = new ArrayList<>();
     for (int i = 0; i < ranked.size(); i++) {
       for (int j = 0; j < i; j++) {
         ranked
             .get(i)
             .quad()
             .joinedWith(ranked.get(j).quad())
-            .map(q -> new Ranked(q, score(q, QuadSearch.supportOf(q, edges), paper, small)))
+            .map(q -> new RankedQuad(q, score(q, QuadSearch.supportOf(q, edges), paper, small)))
             .filter(whole -> whole.score() > 0)
             .filter(whole -> ranked.stream().noneMatch(r -> similar(r.quad(), whole.quad())))
             .ifPresent(joined::add);
@@ -286,12 +250,12 @@ public final class StripFinder {
   }
 
   /** The best, of which no two are nearly the same. */
-  private static List<Ranked> distinct(Stream<List<Ranked>> lists) {
-    List<Ranked> distinct = new ArrayList<>();
-    for (Ranked r :
+  private static List<RankedQuad> distinct(Stream<List<RankedQuad>> lists) {
+    List<RankedQuad> distinct = new ArrayList<>();
+    for (RankedQuad r :
         lists
             .flatMap(List::stream)
-            .sorted(Comparator.comparingDouble(Ranked::score).reversed())
+            .sorted(Comparator.comparingDouble(RankedQuad::score).reversed())
             .toList()) {
       if (distinct.stream().noneMatch(d -> similar(d.quad(), r.quad()))) {
         distinct.add(r);
@@ -312,57 +276,5 @@ public final class StripFinder {
   private static boolean similar(Quad a, Quad b) {
     double ratio = Math.min(a.area(), b.area()) / Math.max(a.area(), b.area());
     return a.overlap(b) > 0.95 && ratio > 0.95;
-  }
-
-  private static StripOutline refine(
-      Ranked ranked, SmoothPicture coarse, int coarseFactor, SmoothPicture fine, int fineFactor) {
-    Quad quad = ranked.quad();
-    SideCurve[] curves = new SideCurve[4];
-    double shortest =
-        Math.min(Math.min(quad.side(0), quad.side(1)), Math.min(quad.side(2), quad.side(3)));
-    for (int i = 0; i < 4; i++) {
-      double[] line = line(quad, i);
-      int samples = (int) Math.max(30, Math.min(160, quad.side(i) / 3));
-      double usual = Math.max(3, Math.min(0.025 * quad.side(i), 0.08 * shortest));
-      double reach = Math.min(usual, ranked.reach());
-      SideTracer tracer = new SideTracer(coarse, reach, samples);
-      curves[i] = SideCurve.fit(line, tracer.trace(line[0], line[1], line[2], line[3], null));
-    }
-    double up = coarseFactor / (double) fineFactor;
-    Quad large = quad.scaled(up);
-    for (int i = 0; i < 4; i++) {
-      double[] line = line(large, i);
-      int samples = (int) Math.max(40, Math.min(240, large.side(i) / 4));
-      double[] guess = new double[samples];
-      for (int k = 0; k < samples; k++) {
-        guess[k] = up * curves[i].offsetAt(0.02 + 0.96 * (k + 0.5) / samples);
-      }
-      SideTracer tracer = new SideTracer(fine, Math.max(2.5, 1.6 * up), samples);
-      curves[i] = SideCurve.fit(line, tracer.trace(line[0], line[1], line[2], line[3], guess));
-    }
-    return outline(curves, fineFactor, ranked.score());
-  }
-
-  private static double[] line(Quad quad, int i) {
-    int j = (i + 1) % 4;
-    return new double[] {quad.x()[i], quad.y()[i], quad.x()[j], quad.y()[j]};
-  }
-
-  private static StripOutline outline(SideCurve[] curves, double factor, double score) {
-    List<PhotoPoint> corners = new ArrayList<>();
-    List<List<PhotoPoint>> sides = new ArrayList<>();
-    double variance = 0;
-    for (int i = 0; i < 4; i++) {
-      double[] corner = curves[(i + 3) % 4].cornerWith(curves[i]);
-      corners.add(new PhotoPoint(corner[0] * factor, corner[1] * factor));
-      List<PhotoPoint> side = new ArrayList<>();
-      for (double u : curves[i].places()) {
-        double[] p = curves[i].pointAt(u);
-        side.add(new PhotoPoint(p[0] * factor, p[1] * factor));
-      }
-      sides.add(side);
-      variance += curves[i].sigma() * curves[i].sigma() / 4;
-    }
-    return new StripOutline(corners, sides, Math.sqrt(variance) * factor, score);
   }
 }
