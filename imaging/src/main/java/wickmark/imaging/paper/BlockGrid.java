@@ -1,7 +1,7 @@
 package wickmark.imaging.paper;
 
+import wickmark.imaging.raster.DriftingSelection;
 import wickmark.imaging.raster.Raster;
-import wickmark.imaging.raster.Selection;
 
 /** The strip in blocks of about a millimetre, for what varies slowly. */
 final class BlockGrid {
@@ -33,19 +33,25 @@ final class BlockGrid {
   /** A quantile (0 to 1) of the cells on paper in each block; 0 where there is no paper. */
   Raster quantile(Raster in, Raster paper, double q) {
     Raster out = new Raster(columns, rows);
-    double[] values = new double[side * side];
+    DriftingSelection selection = new DriftingSelection();
+    float[] cells = in.cells();
+    float[] on = paper.cells();
+    float[] values = new float[side * side];
     for (int row = 0; row < rows; row++) {
+      int bottom = Math.min(height, (row + 1) * side);
       for (int column = 0; column < columns; column++) {
+        int right = Math.min(width, (column + 1) * side);
         int n = 0;
-        for (int y = row * side; y < Math.min(height, (row + 1) * side); y++) {
-          for (int x = column * side; x < Math.min(width, (column + 1) * side); x++) {
-            if (paper.at(x, y) > 0) {
-              values[n++] = in.at(x, y);
+        for (int y = row * side; y < bottom; y++) {
+          int to = y * width + right;
+          for (int at = y * width + column * side; at < to; at++) {
+            if (on[at] > 0) {
+              values[n++] = cells[at];
             }
           }
         }
         if (n > 0) {
-          out.set(column, row, (float) Selection.nth(values, n, (int) Math.min(n - 1, q * n)));
+          out.set(column, row, selection.nth(values, n, (int) Math.min(n - 1, q * n)));
         }
       }
     }

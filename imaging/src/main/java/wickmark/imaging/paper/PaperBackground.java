@@ -1,6 +1,7 @@
 package wickmark.imaging.paper;
 
 import java.util.stream.IntStream;
+import wickmark.imaging.raster.DriftingSelection;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
@@ -208,8 +209,11 @@ final class PaperBackground {
     float[] on = valid.cells();
     int[] around = new int[(2 * radius / HUE_STEP + 2) * (2 * radius / HUE_STEP + 2)];
     int[] like = new int[around.length];
-    double[] values = new double[around.length];
+    float[] values = new float[around.length];
     double[] most = new double[3];
+    DriftingSelection[] selection = {
+      new DriftingSelection(), new DriftingSelection(), new DriftingSelection()
+    };
     for (int x = 0; x < w; x++) {
       int n = 0;
       int m = 0;
@@ -235,10 +239,11 @@ final class PaperBackground {
         continue;
       }
       for (int c = 0; c < 3; c++) {
+        float[] tint = tints[c].cells();
         for (int k = 0; k < count; k++) {
-          values[k] = tints[c].cells()[which[k]];
+          values[k] = tint[which[k]];
         }
-        most[c] = Selection.nth(values, count, (int) (BLANK * (count - 1)));
+        most[c] = selection[c].nth(values, count, (int) (BLANK * (count - 1)));
       }
       double least = Math.min(most[0], Math.min(most[1], most[2]));
       if (least < -(COLOURED + SHADE_COLOURED * Math.max(0, brightest - here))) {
@@ -285,6 +290,7 @@ final class PaperBackground {
     return out;
   }
 
+  /** The greatest value (sign 1) or the least (sign −1) of the valid blocks in a disk around. */
   private Raster extreme(Raster in, int radius, int sign) {
     int w = in.width();
     int h = in.height();
@@ -292,25 +298,43 @@ final class PaperBackground {
     for (int i = 0; i < signed.length; i++) {
       signed[i] = valid.cells()[i] > 0 ? sign * in.cells()[i] : Float.NEGATIVE_INFINITY;
     }
-    int[] span = new int[radius + 1];
-    for (int j = 0; j <= radius; j++) {
-      span[j] = (int) Math.sqrt(radius * radius - j * j);
-    }
+    float[][] across = greatestAcross(signed, w, radius);
     Raster out = in.copy();
+    float[] best = new float[w];
     for (int y = 0; y < h; y++) {
       for (int x = 0; x < w; x++) {
-        float best = sign * in.at(x, y);
-        for (int row = Math.max(0, y - radius); row <= Math.min(h - 1, y + radius); row++) {
-          int half = span[Math.abs(row - y)];
-          int to = row * w + Math.min(w - 1, x + half);
-          for (int i = row * w + Math.max(0, x - half); i <= to; i++) {
-            best = Math.max(best, signed[i]);
-          }
+        best[x] = sign * in.cells()[y * w + x];
+      }
+      for (int row = Math.max(0, y - radius); row <= Math.min(h - 1, y + radius); row++) {
+        float[] span = across[(int) Math.sqrt(radius * radius - (row - y) * (row - y))];
+        for (int x = 0; x < w; x++) {
+          best[x] = Math.max(best[x], span[row * w + x]);
         }
-        out.set(x, y, sign * best);
+      }
+      for (int x = 0; x < w; x++) {
+        out.cells()[y * w + x] = sign * best[x];
       }
     }
     return out;
+  }
+
+  /** For each reach up to a radius the greatest value so far to both sides in the row. */
+  private static float[][] greatestAcross(float[] values, int w, int radius) {
+    float[][] greatest = new float[radius + 1][];
+    greatest[0] = values;
+    for (int reach = 1; reach <= radius; reach++) {
+      float[] wider = greatest[reach - 1].clone();
+      for (int row = 0; row < values.length; row += w) {
+        for (int x = reach; x < w; x++) {
+          wider[row + x] = Math.max(wider[row + x], values[row + x - reach]);
+        }
+        for (int x = 0; x < w - reach; x++) {
+          wider[row + x] = Math.max(wider[row + x], values[row + x + reach]);
+        }
+      }
+      greatest[reach] = wider;
+    }
+    return greatest;
   }
 
   private Raster withoutDarkBlobs(Raster clear) {

@@ -109,6 +109,12 @@ final class Luminance {
     int iy = (int) py;
     double fx = px - ix;
     double fy = py - iy;
+    if (plane.length > 0) {
+      int i = iy * width + ix;
+      double upper = plane[i] * (1 - fx) + plane[i + 1] * fx;
+      double lower = plane[i + width] * (1 - fx) + plane[i + width + 1] * fx;
+      return upper * (1 - fy) + lower * fy;
+    }
     double top = pixel(ix, iy) * (1 - fx) + pixel(ix + 1, iy) * fx;
     double bottom = pixel(ix, iy + 1) * (1 - fx) + pixel(ix + 1, iy + 1) * fx;
     return top * (1 - fy) + bottom * fy;

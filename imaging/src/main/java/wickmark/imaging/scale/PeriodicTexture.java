@@ -26,6 +26,9 @@ final class PeriodicTexture {
   /** Least mean weight of the gradients, in grey levels: below it is noise of a good picture. */
   private static final double LEAST_GRADIENT = 0.5;
 
+  /** Gradient between the pixels on both sides, grey levels, below which it is noise. */
+  private static final double LEAST_EDGE = 2;
+
   private static final double LEAST_COHERENCE = 0.35;
   private static final double LEAST_CORRELATION = 0.5;
 
@@ -108,17 +111,26 @@ final class PeriodicTexture {
     float[] pixels = plane.pixels();
     int w = plane.width();
     for (int y = Math.max(1, row * BLOCK); y < bottom; y++) {
-      for (int x = 1; x < right; x++) {
-        int i = y * w + x;
-        double gx = pixels[i + 1] - pixels[i - 1];
-        double gy = pixels[i + w] - pixels[i - w];
-        double size = Math.sqrt(gx * gx + gy * gy);
-        if (size > 2) {
-          int at = row * columns + x / BLOCK;
-          tensor[0][at] += gx * gx / size;
-          tensor[1][at] += gx * gy / size;
-          tensor[2][at] += gy * gy / size;
+      for (int column = 0; column < columns; column++) {
+        int at = row * columns + column;
+        double xx = tensor[0][at];
+        double xy = tensor[1][at];
+        double yy = tensor[2][at];
+        int to = y * w + Math.min(right, (column + 1) * BLOCK);
+        for (int i = y * w + Math.max(1, column * BLOCK); i < to; i++) {
+          double gx = pixels[i + 1] - pixels[i - 1];
+          double gy = pixels[i + w] - pixels[i - w];
+          double square = gx * gx + gy * gy;
+          if (square > LEAST_EDGE * LEAST_EDGE) {
+            double size = Math.sqrt(square);
+            xx += gx * gx / size;
+            xy += gx * gy / size;
+            yy += gy * gy / size;
+          }
         }
+        tensor[0][at] = xx;
+        tensor[1][at] = xy;
+        tensor[2][at] = yy;
       }
     }
   }
@@ -179,14 +191,21 @@ final class PeriodicTexture {
     int right = plane.width() - 1;
     int bottom = plane.height() - 1;
     float[] pixels = plane.pixels();
+    int w = plane.width();
     double mean = plane.at(x, y);
+    double far = REACH + Math.abs(ASIDE[0]) + 1;
+    boolean inside = x > far && y > far && x < right - far && y < bottom - far;
     for (int aside : ASIDE) {
       double px = x - aside * dy - REACH * dx;
       double py = y + aside * dx - REACH * dy;
       for (int t = 0; t < profile.length; t++) {
-        int ix = Math.min(Math.max((int) px, 0), right);
-        int iy = Math.min(Math.max((int) py, 0), bottom);
-        profile[t] += (pixels[iy * plane.width() + ix] - mean) / ASIDE.length;
+        int ix = (int) px;
+        int iy = (int) py;
+        if (!inside) {
+          ix = Math.min(Math.max(ix, 0), right);
+          iy = Math.min(Math.max(iy, 0), bottom);
+        }
+        profile[t] += (pixels[iy * w + ix] - mean) / ASIDE.length;
         px += dx;
         py += dy;
       }

@@ -115,32 +115,37 @@ final class LaneStain {
    * The rim of a spot is fainter than the threshold: take a margin around, first come first served.
    */
   private static Raster widened(Raster owner, int margin) {
+    int w = owner.width();
+    int h = owner.height();
     Raster rows = owner.copy();
-    spread(owner, rows, margin, true);
+    for (int y = 0; y < h; y++) {
+      widen(owner.cells(), rows.cells(), y * w, 1, w, margin);
+    }
     Raster out = rows.copy();
-    spread(rows, out, margin, false);
+    for (int x = 0; x < w; x++) {
+      widen(rows.cells(), out.cells(), x, w, h, margin);
+    }
     return out;
   }
 
-  private static void spread(Raster in, Raster out, int margin, boolean alongRows) {
-    int w = in.width();
-    int h = in.height();
-    for (int y = 0; y < h; y++) {
-      for (int x = 0; x < w; x++) {
-        if (in.at(x, y) > 0) {
-          continue;
-        }
-        for (int d = 1; d <= margin && out.at(x, y) == 0; d++) {
-          float before = alongRows ? at(in, x - d, y) : at(in, x, y - d);
-          float after = alongRows ? at(in, x + d, y) : at(in, x, y + d);
-          out.set(x, y, before > 0 ? before : after);
-        }
+  /** Gives the cells of a row or column to the nearest owner in it, of two as near to the first. */
+  private static void widen(float[] in, float[] out, int start, int step, int count, int margin) {
+    int before = -1;
+    int after = 0;
+    for (int i = 0; i < count; i++) {
+      if (in[start + i * step] > 0) {
+        before = i;
+        continue;
+      }
+      while (after < count && (after <= i || in[start + after * step] <= 0)) {
+        after++;
+      }
+      int back = before < 0 ? Integer.MAX_VALUE : i - before;
+      int ahead = after == count ? Integer.MAX_VALUE : after - i;
+      if (Math.min(back, ahead) <= margin) {
+        out[start + i * step] = in[start + (back <= ahead ? before : after) * step];
       }
     }
-  }
-
-  private static float at(Raster in, int x, int y) {
-    return x < 0 || y < 0 || x >= in.width() || y >= in.height() ? 0 : in.at(x, y);
   }
 
   /** The cells of a lane, as indices row by row. */

@@ -55,6 +55,10 @@ final class SpotMeasurer {
   private final int[] cells;
   private final PeakFit fit;
   private final double mm;
+
+  /** Cells up a column for a cell square to the baseline. */
+  private final double square;
+
   private final int left;
   private final int top;
   private final int width;
@@ -78,6 +82,7 @@ final class SpotMeasurer {
     this.cells = cells;
     this.fit = fit;
     this.mm = map.cellsPerMm();
+    this.square = Math.sqrt(1 + baseline.slope() * baseline.slope());
     int x0 = Integer.MAX_VALUE;
     int y0 = Integer.MAX_VALUE;
     int x1 = 0;
@@ -164,7 +169,6 @@ final class SpotMeasurer {
   }
 
   private double along(int x, int y) {
-    double square = Math.sqrt(1 + baseline.slope() * baseline.slope());
     return (baseline.at(x + 0.5) - (y + 0.5)) / square / mm;
   }
 

@@ -21,6 +21,7 @@ final class LightSum {
   private final float share;
   private final double right;
   private final double bottom;
+  private final int rowSamples;
   float red;
   float green;
   float blue;
@@ -30,6 +31,7 @@ final class LightSum {
     this.share = share;
     this.right = photo.widthPx() - 1.0;
     this.bottom = photo.heightPx() - 1.0;
+    this.rowSamples = 3 * photo.widthPx();
   }
 
   void startFrom(float r, float g, float b) {
@@ -43,8 +45,6 @@ final class LightSum {
     double cy = Raster.within(y - 0.5, bottom);
     int x0 = (int) cx;
     int y0 = (int) cy;
-    int x1 = Math.min(x0 + 1, (int) right);
-    int y1 = Math.min(y0 + 1, (int) bottom);
     float fx = (float) (cx - x0);
     float fy = (float) (cy - y0);
     float w00 = share * (1 - fx) * (1 - fy);
@@ -52,9 +52,9 @@ final class LightSum {
     float w01 = share * (1 - fx) * fy;
     float w11 = share * fx * fy;
     int p00 = photo.firstSample(x0, y0);
-    int p10 = photo.firstSample(x1, y0);
-    int p01 = photo.firstSample(x0, y1);
-    int p11 = photo.firstSample(x1, y1);
+    int p10 = x0 < right ? p00 + 3 : p00;
+    int p01 = y0 < bottom ? p00 + rowSamples : p00;
+    int p11 = p01 + (p10 - p00);
     red +=
         w00 * LINEAR[photo.sample(p00)]
             + w10 * LINEAR[photo.sample(p10)]

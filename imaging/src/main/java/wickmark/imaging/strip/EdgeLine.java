@@ -52,7 +52,9 @@ final class EdgeLine {
       double t = i - diagonal;
       double x = nx * offset - ny * t;
       double y = ny * offset + nx * t;
-      running[i + 1] = running[i] + support(edges, x, y, nx, ny, normal, reach);
+      boolean near =
+          x >= -reach && y >= -reach && x <= edges.width + reach && y <= edges.height + reach;
+      running[i + 1] = running[i] + (near ? support(edges, x, y, nx, ny, normal, reach) : 0);
     }
     return new EdgeLine(nx, ny, offset, -diagonal, running, false);
   }
@@ -71,12 +73,12 @@ final class EdgeLine {
       EdgeMap edges, double x, double y, double nx, double ny, double normal, double reach) {
     double best = 0;
     for (double d = -reach; d <= reach; d += 1) {
-      int column = (int) Math.floor(x + nx * d);
-      int row = (int) Math.floor(y + ny * d);
-      if (column < 0 || row < 0 || column >= edges.width || row >= edges.height) {
+      double px = x + nx * d;
+      double py = y + ny * d;
+      if (px < 0 || py < 0 || px >= edges.width || py >= edges.height) {
         continue;
       }
-      int i = row * edges.width + column;
+      int i = (int) py * edges.width + (int) px;
       float weight = edges.weight[i];
       if (weight > best && angleBetween(edges.normal[i], normal) < 0.26) {
         best = weight;

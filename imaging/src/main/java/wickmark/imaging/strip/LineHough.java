@@ -49,37 +49,40 @@ final class LineHough {
   /** For each angle the index of its greatest smoothed vote, or −1 where votes have changed. */
   private final int[] rowPeak = new int[ANGLES];
 
-  /** Indices of the cells that are edges, by the angle bin of their normals, ascending in each. */
-  private final int[][] cells = new int[ANGLES][];
+  /** Indices of the cells that are edges, ascending. */
+  private final int[] cells;
+
+  /** The angle bin of the normal of each of them. */
+  private final short[] bins;
+
+  /** How many of them lie above each row. */
+  private final int[] above;
 
   private LineHough(EdgeMap edges) {
     this.edges = edges;
     this.reach = (int) Math.ceil(Math.hypot(edges.width, edges.height)) + 2;
     this.votes = new float[ANGLES * (2 * reach + 1)];
     this.taken = new boolean[edges.weight.length];
-    sortByAngle();
+    this.above = new int[edges.height + 1];
+    int[] found = new int[edges.weight.length];
+    int count = 0;
+    for (int y = 0; y < edges.height; y++) {
+      for (int i = y * edges.width; i < (y + 1) * edges.width; i++) {
+        if (edges.weight[i] > LEAST_WEIGHT) {
+          found[count++] = i;
+        }
+      }
+      above[y + 1] = count;
+    }
+    this.cells = Arrays.copyOf(found, count);
+    this.bins = new short[count];
+    for (int k = 0; k < count; k++) {
+      bins[k] = (short) bin(cells[k]);
+    }
     Arrays.fill(rowPeak, -1);
     for (int a = 0; a < ANGLES; a++) {
       cos[a] = StrictMath.cos(a * Math.PI / ANGLES);
       sin[a] = StrictMath.sin(a * Math.PI / ANGLES);
-    }
-  }
-
-  private void sortByAngle() {
-    int[] count = new int[ANGLES];
-    for (int i = 0; i < edges.weight.length; i++) {
-      if (edges.weight[i] > LEAST_WEIGHT) {
-        count[bin(i)]++;
-      }
-    }
-    for (int a = 0; a < ANGLES; a++) {
-      cells[a] = new int[count[a]];
-    }
-    Arrays.fill(count, 0);
-    for (int i = 0; i < edges.weight.length; i++) {
-      if (edges.weight[i] > LEAST_WEIGHT) {
-        cells[bin(i)][count[bin(i)]++] = i;
-      }
     }
   }
 
@@ -118,10 +121,8 @@ final class LineHough {
   }
 
   private void voteAll() {
-    for (int i = 0; i < edges.weight.length; i++) {
-      if (edges.weight[i] > LEAST_WEIGHT) {
-        vote(i % edges.width, i / edges.width, 1);
-      }
+    for (int i : cells) {
+      vote(i % edges.width, i / edges.width, 1);
     }
   }
 
@@ -197,7 +198,10 @@ final class LineHough {
     return EdgeLine.along(edges, line[0], line[1], line[2], 2);
   }
 
-  /** The cells near a line that are not taken, ascending: a fitted line hardly leaves them. */
+  /**
+   * The cells near a line that are not taken, ascending: a fitted line hardly leaves them. They are
+   * looked for in the short piece of each row that the line crosses.
+   */
   private final class Nearby {
     private final double[] line;
     private final int[] cells;
@@ -207,18 +211,41 @@ final class LineHough {
       int[] near = new int[64];
       int count = 0;
       int middle = (int) Math.round(StrictMath.atan2(line[1], line[0]) * ANGLES / Math.PI);
-      for (int d = -NEAR_ANGLES; d <= NEAR_ANGLES; d++) {
-        for (int i : LineHough.this.cells[Math.floorMod(middle + d, ANGLES)]) {
-          double off = distance(line, i % edges.width, i / edges.width);
-          if (off < NEAR && !taken[i]) {
+      for (int y = 0; y < edges.height; y++) {
+        double[] columns = columns(line, y);
+        for (int k = firstFrom(columns[0], y); k < above[y + 1]; k++) {
+          int i = LineHough.this.cells[k];
+          int x = i - y * edges.width;
+          if (x > columns[1]) {
+            break;
+          }
+          int turned = Math.floorMod(bins[k] - middle + NEAR_ANGLES, ANGLES);
+          if (turned <= 2 * NEAR_ANGLES && distance(line, x, y) < NEAR && !taken[i]) {
             near = count == near.length ? Arrays.copyOf(near, 2 * count) : near;
             near[count++] = i;
           }
         }
       }
       this.cells = Arrays.copyOf(near, count);
-      // Sums are taken in the picture's order, so that they do not depend on how cells are kept.
-      Arrays.sort(this.cells);
+    }
+
+    /** Between which columns a row comes near the line: a little more, that none is left out. */
+    private double[] columns(double[] line, int y) {
+      double middle = (line[2] - line[1] * (y + 0.5)) / line[0];
+      double reach = NEAR / Math.abs(line[0]) + 2;
+      return Double.isFinite(middle) && Double.isFinite(reach)
+          ? new double[] {middle - reach, middle + reach}
+          : new double[] {0, edges.width};
+    }
+
+    /** The first edge cell of a row that does not lie before a column. */
+    private int firstFrom(double column, int y) {
+      if (column <= 0) {
+        return above[y];
+      }
+      int from = y * edges.width + (int) Math.min(column, edges.width);
+      int at = Arrays.binarySearch(LineHough.this.cells, above[y], above[y + 1], from);
+      return at < 0 ? -at - 1 : at;
     }
 
     /** Whether all cells that belong to another line are among these. */

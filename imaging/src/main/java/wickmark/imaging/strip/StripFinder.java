@@ -240,9 +240,9 @@ public final class StripFinder {
             .get(i)
             .quad()
             .joinedWith(ranked.get(j).quad())
+            .filter(whole -> ranked.stream().noneMatch(r -> similar(r.quad(), whole)))
             .map(q -> new RankedQuad(q, score(q, QuadSearch.supportOf(q, edges), paper, small)))
             .filter(whole -> whole.score() > 0)
-            .filter(whole -> ranked.stream().noneMatch(r -> similar(r.quad(), whole.quad())))
             .ifPresent(joined::add);
       }
     }
@@ -275,6 +275,6 @@ public final class StripFinder {
 
   private static boolean similar(Quad a, Quad b) {
     double ratio = Math.min(a.area(), b.area()) / Math.max(a.area(), b.area());
-    return a.overlap(b) > 0.95 && ratio > 0.95;
+    return ratio > 0.95 && a.overlap(b) > 0.95;
   }
 }

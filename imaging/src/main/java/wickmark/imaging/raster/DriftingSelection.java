@@ -1,0 +1,102 @@
+package wickmark.imaging.raster;
+
+/**
+ * Order statistics of many sets of numbers, one after another, each hardly different from the one
+ * before: of what lies around a place, and then around the next. The value is looked for near the
+ * last one, in one pass that counts what is less and keeps what is near; only where it lies
+ * elsewhere all values are partitioned. What comes out is that of {@link Selection} whatever came
+ * before. Not for several threads.
+ */
+public final class DriftingSelection {
+  /** Kept values among which the search is quick: with more of them the range is made narrower. */
+  private static final int ENOUGH = 12;
+
+  private int[] near = new int[0];
+  private float last;
+
+  /** Half the range around the last value in which the next is looked for. */
+  private float reach = 0.01f;
+
+  /**
+   * Returns the value that stands at a rank when sorted; the values, of which none is NaN, are left
+   * as they are.
+   *
+   * @param count how many of the values count, at least 1
+   * @param rank from 0 to count − 1
+   */
+  public float nth(float[] values, int count, int rank) {
+    if (near.length < count) {
+      near = new int[count];
+    }
+    long low = key(last - reach);
+    long high = key(last + reach);
+    int less = 0;
+    int kept = 0;
+    for (int k = 0; k < count; k++) {
+      int key = key(values[k]);
+      // Without a branch: which way it goes would be chance, and a wrong guess of the processor's
+      // costs as much as all the rest.
+      int isLess = (int) (key - low >>> 63);
+      int isMore = (int) (high - key >>> 63);
+      near[kept] = key;
+      kept += 1 - isLess - isMore;
+      less += isLess;
+    }
+    int found;
+    if (rank >= less && rank < less + kept) {
+      found = nth(near, kept, rank - less);
+      reach = kept > ENOUGH ? 0.8f * reach : kept < ENOUGH / 2 ? 1.25f * reach : reach;
+    } else {
+      for (int k = 0; k < count; k++) {
+        near[k] = key(values[k]);
+      }
+      found = nth(near, count, rank);
+      reach = 2 * Math.max(reach, Float.MIN_NORMAL);
+    }
+    last = value(found);
+    return last;
+  }
+
+  /** A number's bits as an integer that is greater where the number is. */
+  private static int key(float value) {
+    int bits = Float.floatToRawIntBits(value);
+    return bits ^ (bits >> 31 & 0x7fffffff);
+  }
+
+  private static float value(int key) {
+    return Float.intBitsToFloat(key ^ (key >> 31 & 0x7fffffff));
+  }
+
+  private static int nth(int[] keys, int count, int rank) {
+    int low = 0;
+    int high = count - 1;
+    while (high > low) {
+      int pivot = keys[(low + high) >>> 1];
+      int i = low;
+      int j = high;
+      while (i <= j) {
+        while (keys[i] < pivot) {
+          i++;
+        }
+        while (keys[j] > pivot) {
+          j--;
+        }
+        if (i <= j) {
+          int swap = keys[i];
+          keys[i] = keys[j];
+          keys[j] = swap;
+          i++;
+          j--;
+        }
+      }
+      if (rank <= j) {
+        high = j;
+      } else if (rank >= i) {
+        low = i;
+      } else {
+        return keys[rank];
+      }
+    }
+    return keys[rank];
+  }
+}
