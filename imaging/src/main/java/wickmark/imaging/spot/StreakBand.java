@@ -2,8 +2,10 @@ package wickmark.imaging.spot;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.raster.Raster;
@@ -81,9 +83,10 @@ record StreakBand(
     PeakShape spot = fit.shapes().get(peak);
     double to = spot.centre() - 4 * spot.behind();
     double from = Math.max(Streaks.ORIGIN_MM, profile.start());
+    Set<Integer> trace = partsOfTrace(fit, peak);
     for (int j = 0; j < fit.shapes().size(); j++) {
       PeakShape other = fit.shapes().get(j);
-      if (other.centre() < spot.centre() && !isPartOfTrace(fit, j, peak)) {
+      if (other.centre() < spot.centre() && !trace.contains(j)) {
         from = Math.max(from, other.centre() + 3 * other.ahead());
       }
     }
@@ -104,12 +107,24 @@ record StreakBand(
     return found.trace(hue, height, spot);
   }
 
-  /** Whether a low peak, wider than any spot and of the spot's hue, stands for the trace itself. */
-  private static boolean isPartOfTrace(PeakFit fit, int other, int peak) {
-    PeakShape shape = fit.shapes().get(other);
-    return shape.ahead() + shape.behind() > 2 * Streaks.PLATEAU_MM
-        && fit.height(other) < Streaks.MOST_STREAK * fit.height(peak)
-        && StrictMath.cos(fit.colourAngle(other, peak)) > Streaks.STREAK_HUE;
+  /**
+   * Which peaks stand for the trace itself or lie on it: the low ones of the spot's hue behind it,
+   * if one of them is wider than any spot. How many peaks the trace's waves are described by is a
+   * matter of chance; the median over its length passes by those that are spots.
+   */
+  private static Set<Integer> partsOfTrace(PeakFit fit, int peak) {
+    Set<Integer> low = new HashSet<>();
+    boolean anyWide = false;
+    for (int other = 0; other < fit.shapes().size(); other++) {
+      PeakShape shape = fit.shapes().get(other);
+      if (shape.centre() < fit.shapes().get(peak).centre()
+          && fit.height(other) < Streaks.MOST_STREAK * fit.height(peak)
+          && StrictMath.cos(fit.colourAngle(other, peak)) > Streaks.STREAK_HUE) {
+        low.add(other);
+        anyWide |= shape.ahead() + shape.behind() > 2 * Streaks.PLATEAU_MM;
+      }
+    }
+    return anyWide ? low : Set.of();
   }
 
   /** Column of a spot's middle, and its standard deviation across, cells. */
