@@ -40,8 +40,11 @@ record StreakBand(
   /** A spot's rim lies so many standard deviations from its middle. */
   private static final double RIM = 2.4;
 
-  /** Mass over its standard deviation from which a trace is there. */
+  /** Mass over its standard deviation at which a trace is as likely there as not. */
   private static final double CLEAR = 4;
+
+  /** From that to where it is surely there, and surely not. */
+  private static final double CLEAR_RAMP = 1;
 
   /** The map's parts that belong to one lane. */
   record Lane(FittedLine baseline, double originX, int[] cells, Raster mask, double cellsPerMm) {
@@ -236,11 +239,15 @@ record StreakBand(
         size += whole[c] * whole[c];
       }
       double deviation = deviation(mass);
-      boolean isThere =
-          total > CLEAR * deviation
-              && total < Streaks.MOST_STREAK * height
-              && total > Streaks.STREAK_HUE * Math.sqrt(size);
-      return isThere
+      if (total <= 0 || total >= Streaks.MOST_STREAK * height) {
+        return Optional.empty();
+      }
+      double clear = deviation > 0 ? Streaks.ramp((total / deviation - CLEAR) / CLEAR_RAMP) : 1;
+      double part = clear * Streaks.ofTheHue(total / Math.sqrt(size));
+      for (int u = 0; u < columns; u++) {
+        across[u] *= part;
+      }
+      return part > 0
           ? Optional.of(new StreakBand(lane.originX, lean, -half, across, hue, spot))
           : Optional.empty();
     }
