@@ -3,6 +3,7 @@ package wickmark.imaging.line;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Smoothing;
@@ -23,9 +24,22 @@ public final class LineRefiner {
   /** How far from the strip's sides ticks are measured, mm; beyond them there is nothing. */
   private static final double TICKS_MM = 5;
 
+  /** Contrast over the line's typical one from which a point is trusted less. */
+  private static final double DARKER = 1.5;
+
+  /** Smoothing before a colour beside a tide mark is read (standard deviation), mm. */
+  private static final double COLOUR_SMOOTHING_MM = 0.45;
+
+  /**
+   * Colour beyond what the tide mark has itself, density, at which a point is trusted by half: the
+   * rim of a dye that ran with the solvent answers to the mark's filter, too.
+   */
+  private static final double HALF_TRUST_COLOUR = 0.02;
+
   private final DensityMap map;
   private final Layout.LinePath path;
   private final Raster signal;
+  private final @Nullable Raster colour;
   private final double window;
 
   private LineRefiner(DensityMap map, Layout.LinePath path) {
@@ -38,6 +52,7 @@ public final class LineRefiner {
           case INK -> Smoothing.gaussian(map.chroma(), 0.6);
           case TIDE_MARK, BY_HAND -> TideFilter.apply(map, 0.22 * mm);
         };
+    this.colour = isDrawn() ? null : Smoothing.gaussian(map.chroma(), COLOUR_SMOOTHING_MM * mm);
     this.window = (isDrawn() ? 1.1 : 1.5) * mm;
   }
 
@@ -57,6 +72,7 @@ public final class LineRefiner {
     double[] u = new double[bins];
     double[] y = new double[bins];
     double[] contrast = new double[bins];
+    double[] tint = new double[bins];
     int n = 0;
     double ticks = TICKS_MM * map.cellsPerMm();
     for (int b = 0; b < bins; b++) {
@@ -69,6 +85,7 @@ public final class LineRefiner {
         u[n] = (point[0] - map.width() / 2.0) / (map.width() / 2.0);
         y[n] = point[1];
         contrast[n] = point[2];
+        tint[n] = point[3];
         n++;
       }
     }
@@ -77,7 +94,7 @@ public final class LineRefiner {
     }
     u = Arrays.copyOf(u, n);
     y = Arrays.copyOf(y, n);
-    double[] trust = trust(Arrays.copyOf(contrast, n));
+    double[] trust = trust(Arrays.copyOf(contrast, n), Arrays.copyOf(tint, n));
     int most = path.kind() == LineKind.TICKS ? 1 : isDrawn() ? PENCIL_DEGREE : TIDE_DEGREE;
     LinePolynomial best = null;
     for (int degree = 1; degree <= Math.min(most, n / 4); degree++) {
@@ -124,10 +141,14 @@ public final class LineRefiner {
     return list;
   }
 
-  /** {column, row, contrast} of the line within some columns, or null where it is not seen. */
-  private double @org.jspecify.annotations.Nullable [] point(int from, int to) {
+  /**
+   * {column, row, contrast, greatest colour near it} of the line within some columns, or null where
+   * it is not seen.
+   */
+  private double @Nullable [] point(int from, int to) {
     int half = (int) Math.ceil(window);
     double[] profile = new double[2 * half + 1];
+    double[] tint = new double[2 * half + 1];
     double column = (from + to) / 2.0;
     double centre = path.at(column / map.width()) * map.height();
     int used = 0;
@@ -140,20 +161,23 @@ public final class LineRefiner {
       used++;
       for (int k = -half; k <= half; k++) {
         profile[k + half] += signal.sample(x + 0.5, at + k);
+        tint[k + half] += colour == null ? 0 : colour.sample(x + 0.5, at + k);
       }
     }
     if (used < 0.5 * (to - from)) {
       return null;
     }
+    double mostTint = 0;
     for (int k = 0; k < profile.length; k++) {
       profile[k] /= used;
+      mostTint = Math.max(mostTint, tint[k] / used);
     }
     double[] peak = peak(profile, half);
-    return peak == null ? null : new double[] {column, centre + peak[0], peak[1]};
+    return peak == null ? null : new double[] {column, centre + peak[0], peak[1], mostTint};
   }
 
   /** Centroid of the upper part of the peak over the straight level between the window's ends. */
-  private double @org.jspecify.annotations.Nullable [] peak(double[] profile, int half) {
+  private double @Nullable [] peak(double[] profile, int half) {
     int rim = Math.max(1, half / 4);
     double left = 0;
     double right = 0;
@@ -187,16 +211,24 @@ public final class LineRefiner {
     return new double[] {moment / sum - half, over[top]};
   }
 
-  private static double[] trust(double[] contrast) {
-    double[] sorted = contrast.clone();
-    Arrays.sort(sorted);
-    double typical = sorted[sorted.length / 2];
+  private static double[] trust(double[] contrast, double[] tint) {
+    double typical = median(contrast);
+    double usual = median(tint);
     double[] trust = new double[contrast.length];
     for (int i = 0; i < trust.length; i++) {
-      // What is far darker than the line is writing or dye that crosses it.
+      // What is far darker than the line, or coloured, is writing or dye that crosses it. Both fade
+      // away without a border, and so does the trust.
       double ratio = contrast[i] / typical;
-      trust[i] = Math.min(1, ratio) * (ratio > 2.5 ? 0.3 : 1);
+      double darker = Math.min(1, DARKER / ratio);
+      double beyond = Math.max(0, tint[i] - usual) / HALF_TRUST_COLOUR;
+      trust[i] = Math.min(1, ratio) * darker * darker / (1 + beyond * beyond);
     }
     return trust;
+  }
+
+  private static double median(double[] values) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    return sorted[sorted.length / 2];
   }
 }

@@ -11,8 +11,9 @@ import wickmark.imaging.raster.Raster;
  * @param step between samples, mm
  * @param density three channels, each sample in density · mm
  * @param noise standard deviation of each sample, density · mm
+ * @param width of the lane at each sample, as far as it was summed, mm
  */
-record LaneProfile(double start, double step, double[][] density, double[] noise) {
+record LaneProfile(double start, double step, double[][] density, double[] noise, double[] width) {
   private static final double STEP_MM = 0.25;
 
   /**
@@ -49,11 +50,13 @@ record LaneProfile(double start, double step, double[][] density, double[] noise
       }
     }
     double[] noise = new double[n];
+    double[] width = new double[n];
     double typical = (map.noise()[0] + map.noise()[1] + map.noise()[2]) / 3;
     for (int k = 0; k < n; k++) {
       noise[k] = TEXTURE * typical * Math.sqrt(count[k] + mm * mm * STEP_MM) / (mm * mm * STEP_MM);
+      width[k] = count[k] / (mm * mm * STEP_MM);
     }
-    return new LaneProfile(from, STEP_MM, density, noise);
+    return new LaneProfile(from, STEP_MM, density, noise, width);
   }
 
   int size() {

@@ -235,13 +235,18 @@ record PeakFit(List<PeakShape> shapes, double[][] amount, double loss) {
 
   /** Angle between the colours of two peaks, radians, in the space of the three densities. */
   double colourAngle(int i, int j) {
+    return angle(amount[i], amount[j]);
+  }
+
+  /** Angle between two colours, radians, in the space of the three densities. */
+  static double angle(double[] one, double[] other) {
     double dot = 0;
     double a = 0;
     double b = 0;
-    for (int c = 0; c < 3; c++) {
-      dot += amount[i][c] * amount[j][c];
-      a += amount[i][c] * amount[i][c];
-      b += amount[j][c] * amount[j][c];
+    for (int c = 0; c < one.length; c++) {
+      dot += one[c] * other[c];
+      a += one[c] * one[c];
+      b += other[c] * other[c];
     }
     return StrictMath.acos(Math.min(1, dot / Math.sqrt(Math.max(1e-12, a * b))));
   }

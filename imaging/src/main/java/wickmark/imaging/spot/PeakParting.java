@@ -31,6 +31,12 @@ final class PeakParting {
   /** A shoulder stands off its neighbour by more than this many of the flanks between them. */
   private static final double CLEAR = 1.15;
 
+  /**
+   * Density by which blank paper may be taken for too light or too dark: a low shoulder whose hue
+   * is another only by so much grey is its neighbour's foot on paper that is not quite blank.
+   */
+  private static final double BLANK_UNSURE = 0.008;
+
   /** Centres of two hues that are nearer than this many flanks are one place. */
   private static final double ONE_PLACE = 0.5;
 
@@ -102,11 +108,24 @@ final class PeakParting {
           && overlap(a, b)
           && (apart(a, b) < CLEAR * flanks(a, b)
               || fit.colourAngle(i, j) < SAME_HUE
+              || PeakFit.angle(withoutGrey(fit, i), fit.amount()[j]) < SAME_HUE
               || seenAngle(a, b) < SEEN_SAME)) {
         return false;
       }
     }
     return true;
+  }
+
+  /** The amounts of a peak without the grey that may be the paper's. */
+  private double[] withoutGrey(PeakFit fit, int i) {
+    double[] amount = fit.amount()[i].clone();
+    double least = Math.min(amount[0], Math.min(amount[1], amount[2]));
+    double across = profile.width()[profile.sampleAt(fit.shapes().get(i).centre())];
+    double grey = Math.min(least, BLANK_UNSURE * across);
+    for (int c = 0; c < amount.length; c++) {
+      amount[c] -= grey;
+    }
+    return amount;
   }
 
   /** Whether the profile dips between two peaks, against the maxima on both sides of the dip. */
@@ -160,17 +179,13 @@ final class PeakParting {
    * Angle between the colours that are seen at two peaks, both with what overlaps them, radians.
    */
   double seenAngle(PeakShape a, PeakShape b) {
-    double dot = 0;
-    double aa = 1e-12;
-    double bb = 1e-12;
+    double[] one = new double[3];
+    double[] other = new double[3];
     for (int c = 0; c < 3; c++) {
       double[] curve = profile.channel(c, COLOUR_SMOOTHING_MM);
-      double u = Math.max(0, curve[profile.sampleAt(a.centre())]);
-      double v = Math.max(0, curve[profile.sampleAt(b.centre())]);
-      dot += u * v;
-      aa += u * u;
-      bb += v * v;
+      one[c] = Math.max(0, curve[profile.sampleAt(a.centre())]);
+      other[c] = Math.max(0, curve[profile.sampleAt(b.centre())]);
     }
-    return StrictMath.acos(Math.min(1, dot / Math.sqrt(aa * bb)));
+    return PeakFit.angle(one, other);
   }
 }

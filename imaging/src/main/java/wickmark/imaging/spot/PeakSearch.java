@@ -137,11 +137,17 @@ final class PeakSearch {
   /** A peak to take away: none at all, or not parted from a higher one; −1 for none. */
   private int leastNeeded(PeakFit fit, Set<PeakShape> shoulders) {
     int n = fit.shapes().size();
+    // First what lies outside: its height there is not seen but extrapolated from its foot, may be
+    // a hundred times that of all spots, and says nothing of how low a spot may be.
+    for (int j = 0; j < n; j++) {
+      if (isOutside(fit.shapes().get(j))) {
+        return j;
+      }
+    }
     double highest = fit.highest();
     for (int j = 0; j < n; j++) {
       int k = profile.sampleAt(fit.shapes().get(j).centre());
-      if (isOutside(fit.shapes().get(j))
-          || streaks.isWave(fit, j)
+      if (streaks.isWave(fit, j)
           || fit.height(j) < Math.max(3 * profile.noise()[k], LEAST_HEIGHT * highest)) {
         return j;
       }

@@ -2,8 +2,10 @@ package wickmark.imaging.spot;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.raster.Raster;
@@ -38,8 +40,11 @@ record StreakBand(
   /** A spot's rim lies so many standard deviations from its middle. */
   private static final double RIM = 2.4;
 
-  /** Mass over its standard deviation from which a trace is there. */
+  /** Mass over its standard deviation at which a trace is as likely there as not. */
   private static final double CLEAR = 4;
+
+  /** From that to where it is surely there, and surely not. */
+  private static final double CLEAR_RAMP = 1;
 
   /** The map's parts that belong to one lane. */
   record Lane(FittedLine baseline, double originX, int[] cells, Raster mask, double cellsPerMm) {
@@ -81,9 +86,10 @@ record StreakBand(
     PeakShape spot = fit.shapes().get(peak);
     double to = spot.centre() - 4 * spot.behind();
     double from = Math.max(Streaks.ORIGIN_MM, profile.start());
+    Set<Integer> trace = partsOfTrace(fit, peak);
     for (int j = 0; j < fit.shapes().size(); j++) {
       PeakShape other = fit.shapes().get(j);
-      if (other.centre() < spot.centre() && !isPartOfTrace(fit, j, peak)) {
+      if (other.centre() < spot.centre() && !trace.contains(j)) {
         from = Math.max(from, other.centre() + 3 * other.ahead());
       }
     }
@@ -104,12 +110,24 @@ record StreakBand(
     return found.trace(hue, height, spot);
   }
 
-  /** Whether a low peak, wider than any spot and of the spot's hue, stands for the trace itself. */
-  private static boolean isPartOfTrace(PeakFit fit, int other, int peak) {
-    PeakShape shape = fit.shapes().get(other);
-    return shape.ahead() + shape.behind() > 2 * Streaks.PLATEAU_MM
-        && fit.height(other) < Streaks.MOST_STREAK * fit.height(peak)
-        && StrictMath.cos(fit.colourAngle(other, peak)) > Streaks.STREAK_HUE;
+  /**
+   * Which peaks stand for the trace itself or lie on it: the low ones of the spot's hue behind it,
+   * if one of them is wider than any spot. How many peaks the trace's waves are described by is a
+   * matter of chance; the median over its length passes by those that are spots.
+   */
+  private static Set<Integer> partsOfTrace(PeakFit fit, int peak) {
+    Set<Integer> low = new HashSet<>();
+    boolean anyWide = false;
+    for (int other = 0; other < fit.shapes().size(); other++) {
+      PeakShape shape = fit.shapes().get(other);
+      if (shape.centre() < fit.shapes().get(peak).centre()
+          && fit.height(other) < Streaks.MOST_STREAK * fit.height(peak)
+          && StrictMath.cos(fit.colourAngle(other, peak)) > Streaks.STREAK_HUE) {
+        low.add(other);
+        anyWide |= shape.ahead() + shape.behind() > 2 * Streaks.PLATEAU_MM;
+      }
+    }
+    return anyWide ? low : Set.of();
   }
 
   /** Column of a spot's middle, and its standard deviation across, cells. */
@@ -221,11 +239,15 @@ record StreakBand(
         size += whole[c] * whole[c];
       }
       double deviation = deviation(mass);
-      boolean isThere =
-          total > CLEAR * deviation
-              && total < Streaks.MOST_STREAK * height
-              && total > Streaks.STREAK_HUE * Math.sqrt(size);
-      return isThere
+      if (total <= 0 || total >= Streaks.MOST_STREAK * height) {
+        return Optional.empty();
+      }
+      double clear = deviation > 0 ? Streaks.ramp((total / deviation - CLEAR) / CLEAR_RAMP) : 1;
+      double part = clear * Streaks.ofTheHue(total / Math.sqrt(size));
+      for (int u = 0; u < columns; u++) {
+        across[u] *= part;
+      }
+      return part > 0
           ? Optional.of(new StreakBand(lane.originX, lean, -half, across, hue, spot))
           : Optional.empty();
     }

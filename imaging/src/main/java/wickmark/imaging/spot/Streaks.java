@@ -15,8 +15,14 @@ final class Streaks {
   /** Greatest height of a streak over its peak's. */
   static final double MOST_STREAK = 0.3;
 
-  /** Cosine of the greatest angle between the colours of a streak and of its spot. */
+  /**
+   * Cosine of the angle between the colours of a streak and of its spot at which half of it is
+   * taken for the spot's.
+   */
   static final double STREAK_HUE = 0.93;
+
+  /** From that to where all of it is, and none. */
+  private static final double HUE_RAMP = 0.03;
 
   /** Height over a streak's up to which its own unevenness goes. */
   private static final double UNEVEN_STREAK = 0.5;
@@ -73,8 +79,23 @@ final class Streaks {
       along += level * fit.amount()[j][c] / norm;
       size += level * level;
     }
-    boolean sameHue = along > STREAK_HUE * Math.sqrt(size);
-    return sameHue ? Math.min(MOST_STREAK, along / norm) : 0;
+    return size > 0 ? Math.min(MOST_STREAK, ofTheHue(along / Math.sqrt(size)) * along / norm) : 0;
+  }
+
+  /**
+   * How much of a stain below a spot is taken for its streak, by the cosine of the angle between
+   * their colours: the colour of what is so pale is the paper's in part, and a picture that differs
+   * by noise alone must not have all of it where the other has none.
+   *
+   * @return 0 to 1
+   */
+  static double ofTheHue(double cosine) {
+    return ramp((cosine - STREAK_HUE) / HUE_RAMP);
+  }
+
+  /** 0 from −1 down, 1 from 1 up, straight in between. */
+  static double ramp(double value) {
+    return Math.max(0, Math.min(1, (1 + value) / 2));
   }
 
   /**

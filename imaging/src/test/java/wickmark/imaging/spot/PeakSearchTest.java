@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -15,6 +16,7 @@ class PeakSearchTest {
   private static final double STEP = 0.25;
   private static final int SAMPLES = 260;
   private static final double NOISE = 0.012;
+  private static final double LANE_MM = 14;
 
   private static final double[] RED = {0.05, 1, 0.55};
   private static final double[] BLUE = {1, 0.42, 0.06};
@@ -146,6 +148,31 @@ class PeakSearchTest {
    * what was added takes a few more than the bound.
    */
   @Test
+  void theFootOfWhatLiesOutsideTakesNoSpotAway() {
+    // Left-over dye of the origin: only its flank is seen, and as a peak it is two hundred times
+    // as high as all spots.
+    List<PeakShape> found =
+        find(
+            new Dye(START - 8.5, 2.27, 221, BLUE),
+            new Dye(17, 1.8, 0.5, BLUE),
+            new Dye(45, 2, 1, new double[] {0.04, 0.4, 1}),
+            new Dye(51.4, 2.8, 1.4, new double[] {0, 0.05, 1}));
+    assertThat(found.stream().map(PeakShape::centre).filter(place -> place > START))
+        .usingElementComparator((a, b) -> Math.abs(a - b) < 0.5 ? 0 : Double.compare(a, b))
+        .containsExactly(17.0, 45.0, 51.4);
+  }
+
+  @Test
+  void aFootOnPaperThatIsNotQuiteBlankIsNoSpot() {
+    double[] yellow = {0.005, 0.04, 1};
+    double[] yellowOnGrey = {0.24, 0.22, 1};
+    double[] yellowOnGreen = {0.6, 0.1, 1};
+    Dye spot = new Dye(51.4, 1.5, 4.6, yellow);
+    assertThat(find(spot, new Dye(47, 1.6, 0.5, yellowOnGrey))).hasSize(1);
+    assertThat(find(spot, new Dye(47, 1.6, 0.5, yellowOnGreen))).hasSize(2);
+  }
+
+  @Test
   void noiseThatLooksLikeSpotsEndsTheSearch() {
     Random chance = new Random(0);
     double[][] density = new double[3][160];
@@ -159,11 +186,18 @@ class PeakSearchTest {
         density[c][k] = Math.max(-0.02, texture[3] + texture[c]) + NOISE * chance.nextGaussian();
       }
     }
-    PeakSearch search = new PeakSearch(new LaneProfile(START, STEP, density, noise));
+    PeakSearch search = new PeakSearch(new LaneProfile(START, STEP, density, noise, width()));
 
     search.search();
 
     assertThat(search.fits()).isBetween(PeakSearch.MOST_FITS, PeakSearch.MOST_FITS + 4);
+  }
+
+  /** Of a lane, mm; as long as any profile here. */
+  private static double[] width() {
+    double[] width = new double[SAMPLES];
+    Arrays.fill(width, LANE_MM);
+    return width;
   }
 
   private static List<PeakShape> find(Dye... dyes) {
@@ -187,6 +221,6 @@ class PeakSearchTest {
         }
       }
     }
-    return new LaneProfile(START, STEP, density, noise);
+    return new LaneProfile(START, STEP, density, noise, width());
   }
 }
