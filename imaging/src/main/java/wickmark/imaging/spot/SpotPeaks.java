@@ -3,6 +3,7 @@ package wickmark.imaging.spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -19,17 +20,23 @@ record SpotPeaks(List<Integer> numbers) {
 
   /** Groups all peaks of a fit. */
   static List<SpotPeaks> of(PeakFit fit, PeakParting parting) {
+    List<Integer> highestFirst =
+        IntStream.range(0, fit.shapes().size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(peak -> -fit.height(peak)))
+            .toList();
     List<List<Integer>> spots = new ArrayList<>();
-    IntStream.range(0, fit.shapes().size())
-        .boxed()
-        .sorted(Comparator.comparingDouble(j -> -fit.height(j)))
-        .forEach(
-            peak ->
-                spots.stream()
-                    .filter(spot -> spot.stream().anyMatch(other -> parting.one(fit, peak, other)))
-                    .findFirst()
-                    .ifPresentOrElse(
-                        spot -> spot.add(peak), () -> spots.add(new ArrayList<>(List.of(peak)))));
+    for (int peak : highestFirst) {
+      Optional<List<Integer>> whole =
+          spots.stream()
+              .filter(spot -> spot.stream().anyMatch(other -> parting.one(fit, peak, other)))
+              .findFirst();
+      if (whole.isPresent()) {
+        whole.get().add(peak);
+      } else {
+        spots.add(new ArrayList<>(List.of(peak)));
+      }
+    }
     return spots.stream().map(SpotPeaks::new).toList();
   }
 
