@@ -29,6 +29,7 @@ public final class PlaneFit {
   /** EXIF rounds to whole millimetres, crops and stabilisation do the rest. */
   private static final double EXIF_FOCAL_SPREAD = 0.04;
 
+  /** Of k of a camera with the focal length that is expected. */
   private static final double DISTORTION_SPREAD = 0.015;
 
   /** Tangent of the tilt of a picture taken from above. */
@@ -44,6 +45,10 @@ public final class PlaneFit {
   private static final double CUT_FOCAL_SPREAD = 0.5;
 
   private static final int PARAMETERS = 6;
+
+  private static final int LOG_FOCAL = 0;
+
+  private static final int DISTORTION = 1;
 
   /** Relative change of the sum of squares at which the search ends. */
   private static final double ENOUGH = 1e-6;
@@ -235,6 +240,10 @@ public final class PlaneFit {
     for (int i = 0; i < sought.length; i++) {
       r[i] = (sought[i] - usual[i]) / spread[i];
     }
+    // What lenses share is how far they bend the picture's corners, and that goes with k/f²: a
+    // prior
+    // for k alone would take a lens that distorts for one of shorter focal length.
+    r[DISTORTION] *= StrictMath.exp(2 * (usual[LOG_FOCAL] - sought[LOG_FOCAL]));
     System.arraycopy(places, 0, r, sought.length, places.length);
     return r;
   }
