@@ -130,7 +130,7 @@ class FaultsIT {
     void byCtrlCItKeepsWhatIsDoneAndGoesOnFromThere() throws Exception {
       Path class9 = Files.createDirectory(folder.resolve("class"));
       // So many that some are left, however quick the program and slow the signal.
-      for (String name : List.of("a.png", "b.png", "c.png", "d.png", "e.png", "f.png", "g.png")) {
+      for (String name : List.of("a.png", "b.png", "c.png", "d.png", "e.png")) {
         Files.copy(small, class9.resolve(name));
       }
       Path said = folder.resolve("said.txt");
@@ -149,7 +149,7 @@ class FaultsIT {
       assertThat(program.waitFor()).isEqualTo(130);
       assertThat(Files.readString(said))
           .contains("Stopped. What is done is kept; the same command again goes on from there.");
-      assertThat(namesIn(folder.resolve("out"))).contains("a").doesNotContain("g");
+      assertThat(namesIn(folder.resolve("out"))).contains("a").doesNotContain("e");
       for (String record : namesIn(folder.resolve("out"))) {
         assertThat(namesIn(folder.resolve("out").resolve(record)))
             .containsExactly("record.json", "report.html", "spots.csv", "straightened.png");
@@ -158,7 +158,7 @@ class FaultsIT {
       ProgramRun again = run(LAUNCHER, "measure", "class", "--threads=1", "--out", "out");
 
       assertThat(again.exitCode()).isZero();
-      assertThat(again.said()).contains("a.png: measured before").contains("g.png: measured\n");
+      assertThat(again.said()).contains("a.png: measured before").contains("e.png: measured\n");
     }
   }
 
@@ -172,6 +172,7 @@ class FaultsIT {
           loops.add(
               new ProcessBuilder(
                       ProcessHandle.current().info().command().orElse("java"),
+                      "-XX:TieredStopAtLevel=1",
                       "-cp",
                       System.getProperty(
                           "surefire.test.class.path", System.getProperty("java.class.path")),

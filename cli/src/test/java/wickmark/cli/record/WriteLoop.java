@@ -60,9 +60,9 @@ public final class WriteLoop {
     for (String name : List.of("record.json", "spots.csv", "straightened.png", "report.html")) {
       Path file = out.resolve("strip").resolve(name);
       if (Files.exists(file)) {
-        List<String> lines = Files.readAllLines(file);
-        Set<String> found = new TreeSet<>(lines);
-        marks.addAll(lines.size() == FILLING && found.size() == 1 ? found : Set.of("torn " + name));
+        String text = Files.readString(file);
+        String mark = text.substring(0, Math.max(0, text.indexOf('\n')));
+        marks.add(text.equals((mark + "\n").repeat(FILLING)) ? mark : "torn " + name);
       }
     }
     return marks;

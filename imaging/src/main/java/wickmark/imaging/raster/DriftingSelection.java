@@ -36,8 +36,8 @@ public final class DriftingSelection {
       int key = key(values[k]);
       // Without a branch: which way it goes would be chance, and a wrong guess of the processor's
       // costs as much as all the rest.
-      int isLess = (int) (key - low >>> 63);
-      int isMore = (int) (high - key >>> 63);
+      int isLess = (int) ((key - low) >>> 63);
+      int isMore = (int) ((high - key) >>> 63);
       near[kept] = key;
       kept += 1 - isLess - isMore;
       less += isLess;
@@ -60,11 +60,11 @@ public final class DriftingSelection {
   /** A number's bits as an integer that is greater where the number is. */
   private static int key(float value) {
     int bits = Float.floatToRawIntBits(value);
-    return bits ^ (bits >> 31 & 0x7fffffff);
+    return bits ^ ((bits >> 31) & 0x7fffffff);
   }
 
   private static float value(int key) {
-    return Float.intBitsToFloat(key ^ (key >> 31 & 0x7fffffff));
+    return Float.intBitsToFloat(key ^ ((key >> 31) & 0x7fffffff));
   }
 
   private static int nth(int[] keys, int count, int rank) {

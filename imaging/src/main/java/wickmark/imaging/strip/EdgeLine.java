@@ -78,7 +78,9 @@ final class EdgeLine {
       if (px < 0 || py < 0 || px >= edges.width || py >= edges.height) {
         continue;
       }
-      int i = (int) py * edges.width + (int) px;
+      int column = (int) px;
+      int row = (int) py;
+      int i = row * edges.width + column;
       float weight = edges.weight[i];
       if (weight > best && angleBetween(edges.normal[i], normal) < 0.26) {
         best = weight;
