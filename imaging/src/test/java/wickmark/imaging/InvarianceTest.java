@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -43,7 +44,9 @@ import wickmark.testdata.truth.SpotTruth;
 
 /**
  * What must not matter does not: however a picture was turned, resized, lit or saved, the strip in
- * it has the lanes, spots and Rf that it had, and they are the drawn ones.
+ * it has the lanes, spots and Rf that it had, and they are the drawn ones. Every change is made to
+ * four pictures. Whichever way a file stores its picture, turned or mirrored, the reader of files
+ * gives the same pixels, upright: that is tested where files are read.
  */
 class InvarianceTest {
   /**
@@ -57,12 +60,13 @@ class InvarianceTest {
   private static final Map<Shot, DrawnPicture> DRAWN = new EnumMap<>(Shot.class);
   private static final Map<Shot, List<List<Double>>> UNTOUCHED = new EnumMap<>(Shot.class);
 
-  /** The pictures. */
+  /** The pictures; in all of them white leaves room for half a stop more of light. */
   enum Shot {
     SCAN,
     TILTED,
     BESIDE_A_RULER,
-    HALF_IN_SHADOW;
+    HALF_IN_SHADOW,
+    FROM_FARTHER;
 
     /** Dots per inch that the file says; 0 where it says none. */
     double dpi() {
@@ -75,10 +79,11 @@ class InvarianceTest {
 
     private DrawnPicture draw() {
       return switch (this) {
-        case SCAN -> Scanner.scan(ScanPlan.of(DrawnStrips.sheet().build(), dpi(), 8));
-        case TILTED -> DrawnStrips.tilted(small(41));
+        case SCAN -> dimScan(ScanPlan.of(DrawnStrips.sheet().build(), dpi(), 8));
+        case TILTED -> tilted();
         case BESIDE_A_RULER -> besideRuler();
         case HALF_IN_SHADOW -> halfInShadow();
+        case FROM_FARTHER -> fromFarther();
       };
     }
   }
@@ -126,6 +131,26 @@ class InvarianceTest {
         .build();
   }
 
+  private static DrawnPicture dimScan(ScanPlan plan) {
+    return Scanner.scan(
+        new ScanPlan(
+            plan.dpi(),
+            plan.glass(),
+            plan.strips(),
+            plan.rulers(),
+            SensorPlan.scanner().withExposure(0.62),
+            plan.seed()));
+  }
+
+  private static DrawnPicture tilted() {
+    return Photographer.take(
+        PhotoPlan.of(
+                CameraPlan.above(1000, 1300, 9).tilted(14, 250, 0),
+                StripItem.of(small(41), new Placement(0, 0, 3)))
+            .with(SensorPlan.good().withExposure(0.62))
+            .onto(Desk.OAK));
+  }
+
   private static DrawnPicture besideRuler() {
     StripPlan plan =
         StripPlan.sheet(70, 105)
@@ -163,26 +188,36 @@ class InvarianceTest {
             .seeded(7));
   }
 
+  private static DrawnPicture fromFarther() {
+    return Photographer.take(
+        PhotoPlan.of(
+                CameraPlan.above(1100, 1200, 7.5).tilted(10, 140, 5),
+                StripItem.of(small(57), new Placement(3, -2, -6)))
+            .with(SensorPlan.good().withExposure(0.6))
+            .onto(Desk.DARK_BENCH)
+            .seeded(11));
+  }
+
   private static SpotPlan spot(wickmark.testdata.strip.Dye dye, double rf, double tailMm) {
     return SpotPlan.of(dye, rf, 0.5, SpotShape.gaussian(1.6, 1.4).withTail(tailMm));
   }
 
   /**
-   * Every change on the scan and on some of the photographs. Half a stop more light is given only
-   * to those that have room for it: white that is cut off is another picture.
+   * Every change on four pictures. Saving as a JPEG makes the pale foot of a long tail denser or
+   * paler, and with it moves the centre of mass: so that picture is saved again in another's place.
    */
   static Stream<Arguments> changed() {
-    Map<Change, List<Shot>> on = new EnumMap<>(Change.class);
-    on.put(Change.TURNED_RIGHT, List.of(Shot.SCAN, Shot.TILTED));
-    on.put(Change.UPSIDE_DOWN, List.of(Shot.SCAN, Shot.HALF_IN_SHADOW));
-    on.put(Change.TURNED_LEFT, List.of(Shot.SCAN, Shot.BESIDE_A_RULER));
-    on.put(Change.SMALLER, List.of(Shot.SCAN, Shot.TILTED, Shot.BESIDE_A_RULER));
-    on.put(Change.LARGER, List.of(Shot.SCAN, Shot.HALF_IN_SHADOW));
-    on.put(Change.DARKER, List.of(Shot.SCAN, Shot.BESIDE_A_RULER));
-    on.put(Change.BRIGHTER, List.of(Shot.BESIDE_A_RULER, Shot.HALF_IN_SHADOW));
-    on.put(Change.SAVED_AGAIN, List.of(Shot.SCAN, Shot.TILTED, Shot.HALF_IN_SHADOW));
-    return on.entrySet().stream()
-        .flatMap(e -> e.getValue().stream().map(shot -> Arguments.of(shot, e.getKey())));
+    return Arrays.stream(Change.values())
+        .flatMap(
+            change ->
+                Arrays.stream(Shot.values())
+                    .filter(
+                        shot ->
+                            shot
+                                != (change == Change.SAVED_AGAIN
+                                    ? Shot.BESIDE_A_RULER
+                                    : Shot.FROM_FARTHER))
+                    .map(shot -> Arguments.of(shot, change)));
   }
 
   @ParameterizedTest
