@@ -40,6 +40,11 @@ final class StripExposure {
                 + " others may be lost there. Take the picture again, a little darker."));
   }
 
+  /** Whether paper with so much light in its darkest channel, linear, is as white as can be. */
+  static boolean isAtEnd(double light) {
+    return light >= CLIPPED;
+  }
+
   private static double clipped(StraightStrip strip) {
     float[] red = strip.light().red().cells();
     float[] green = strip.light().green().cells();

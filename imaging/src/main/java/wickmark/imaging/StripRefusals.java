@@ -68,15 +68,23 @@ final class StripRefusals {
    * place's edge white paper runs from grey onto white, and its edges are hardly seen.
    */
   static StripOutcome withCardFree(StripOutcome outcome) {
+    return withMore(
+        outcome,
+        " The card is in the picture, but no strip lies wholly on its grey place: if yours lies"
+            + " across the edge of it, lay it on the grey and take the picture again.");
+  }
+
+  /** What to say besides where the paper is as white as the picture can be. */
+  static StripOutcome withTooBright(StripOutcome outcome) {
+    return withMore(
+        outcome,
+        " The paper is as bright as the picture can be, so that pale lines and spots may be lost:"
+            + " perhaps it is there when the picture is taken a little darker.");
+  }
+
+  private static StripOutcome withMore(StripOutcome outcome, String more) {
     return outcome.fold(
-        reading -> outcome,
-        refusal ->
-            refused(
-                refusal.reason(),
-                refusal.message()
-                    + " The card is in the picture, but no strip lies wholly on its grey place: if"
-                    + " yours lies across the edge of it, lay it on the grey and take the picture"
-                    + " again."));
+        reading -> outcome, refusal -> refused(refusal.reason(), refusal.message() + more));
   }
 
   private static StripOutcome refused(Refusal.Reason reason, String message) {

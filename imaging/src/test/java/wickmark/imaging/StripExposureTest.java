@@ -12,6 +12,7 @@ import wickmark.imaging.pose.PlaneView;
 import wickmark.imaging.straight.PaperShape;
 import wickmark.imaging.straight.StraightStrip;
 import wickmark.imaging.straight.StripFrame;
+import wickmark.testdata.picture.Picture;
 
 class StripExposureTest {
   private static final int WIDTH = 120;
@@ -47,6 +48,37 @@ class StripExposureTest {
   void aGleamIsFineAndAFifthOfThePaperIsNot() {
     assertThat(codes(235, 12, List.of())).isEmpty();
     assertThat(codes(235, 40, List.of())).containsExactly("over-exposed");
+  }
+
+  /** The pale mark of the solvent is lost in paper that is white in all of the picture. */
+  @Test
+  void aRefusalSaysThatThePictureIsTooBright() {
+    assertThat(refusalOf(DrawnStrips.scan(DrawnStrips.unseenFront().build()).picture()))
+        .contains("front")
+        .doesNotContain("darker");
+    assertThat(
+            refusalOf(
+                PictureChanges.brighter(
+                    DrawnStrips.scan(DrawnStrips.unseenFront().build()).picture(), 0.8)))
+        .contains("darker");
+  }
+
+  private static String refusalOf(Picture picture) {
+    Photo photo =
+        new Photo(
+            picture.widthPx(),
+            picture.heightPx(),
+            picture.rgb(),
+            java.util.Optional.empty(),
+            OptionalDouble.empty(),
+            false);
+    return StripReader.readAll(photo, ReadingRequest.nothing())
+        .get(0)
+        .fold(
+            reading -> {
+              throw new AssertionError("measured");
+            },
+            refusal -> refusal.message());
   }
 
   @Test
