@@ -267,7 +267,8 @@ class PlaneScaleFinderTest {
     PaperShape strip = new PaperShape(CAMERA.outline(SQUARE).corners(), List.of());
     byte[] rgb = new byte[3 * WIDTH * HEIGHT];
     for (int i = 0; i < WIDTH * HEIGHT; i++) {
-      boolean paper = strip.contains(new PhotoPoint(i % WIDTH + 0.5, i / WIDTH + 0.5));
+      int row = i / WIDTH;
+      boolean paper = strip.contains(new PhotoPoint(i % WIDTH + 0.5, row + 0.5));
       rgb[3 * i] = (byte) (paper ? 235 : red);
       rgb[3 * i + 1] = (byte) (paper ? 235 : green);
       rgb[3 * i + 2] = (byte) (paper ? 235 : blue);
