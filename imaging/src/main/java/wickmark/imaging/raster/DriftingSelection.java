@@ -11,7 +11,7 @@ public final class DriftingSelection {
   /** Kept values among which the search is quick: with more of them the range is made narrower. */
   private static final int ENOUGH = 12;
 
-  private int[] near = new int[0];
+  private double[] near = new double[0];
   private float last;
 
   /** Half the range around the last value in which the next is looked for. */
@@ -26,7 +26,7 @@ public final class DriftingSelection {
    */
   public float nth(float[] values, int count, int rank) {
     if (near.length < count) {
-      near = new int[count];
+      near = new double[count];
     }
     long low = key(last - reach);
     long high = key(last + reach);
@@ -38,22 +38,20 @@ public final class DriftingSelection {
       // costs as much as all the rest.
       int isLess = (int) ((key - low) >>> 63);
       int isMore = (int) ((high - key) >>> 63);
-      near[kept] = key;
+      near[kept] = values[k];
       kept += 1 - isLess - isMore;
       less += isLess;
     }
-    int found;
     if (rank >= less && rank < less + kept) {
-      found = nth(near, kept, rank - less);
+      last = (float) Selection.nth(near, kept, rank - less);
       reach = kept > ENOUGH ? 0.8f * reach : kept < ENOUGH / 2 ? 1.25f * reach : reach;
     } else {
       for (int k = 0; k < count; k++) {
-        near[k] = key(values[k]);
+        near[k] = values[k];
       }
-      found = nth(near, count, rank);
+      last = (float) Selection.nth(near, count, rank);
       reach = 2 * Math.max(reach, Float.MIN_NORMAL);
     }
-    last = value(found);
     return last;
   }
 
@@ -61,42 +59,5 @@ public final class DriftingSelection {
   private static int key(float value) {
     int bits = Float.floatToRawIntBits(value);
     return bits ^ ((bits >> 31) & 0x7fffffff);
-  }
-
-  private static float value(int key) {
-    return Float.intBitsToFloat(key ^ ((key >> 31) & 0x7fffffff));
-  }
-
-  private static int nth(int[] keys, int count, int rank) {
-    int low = 0;
-    int high = count - 1;
-    while (high > low) {
-      int pivot = keys[(low + high) >>> 1];
-      int i = low;
-      int j = high;
-      while (i <= j) {
-        while (keys[i] < pivot) {
-          i++;
-        }
-        while (keys[j] > pivot) {
-          j--;
-        }
-        if (i <= j) {
-          int swap = keys[i];
-          keys[i] = keys[j];
-          keys[j] = swap;
-          i++;
-          j--;
-        }
-      }
-      if (rank <= j) {
-        high = j;
-      } else if (rank >= i) {
-        low = i;
-      } else {
-        return keys[rank];
-      }
-    }
-    return keys[rank];
   }
 }
