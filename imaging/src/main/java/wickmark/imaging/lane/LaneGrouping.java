@@ -86,7 +86,8 @@ final class LaneGrouping {
    *
    * @param spans from left to right
    * @param lead how much better this number of lanes explains the evidence than the next best;
-   *     infinite where the number is said, or no other is possible
+   *     infinite where no other is possible, or the number is said and no other explains it better;
+   *     below 0 where one does
    */
   record Grouping(List<LaneSpan> spans, double lead) {
     Grouping {
@@ -200,29 +201,27 @@ final class LaneGrouping {
 
   private Grouping best(OptionalInt said) {
     Path[][] paths = paths();
-    List<LaneSpan> best = List.of();
-    double least = Double.POSITIVE_INFINITY;
-    double next = Double.POSITIVE_INFINITY;
-    for (int n = 1; n <= MOST_LANES && n <= steps; n++) {
-      if (paths[n][steps].cost == Double.POSITIVE_INFINITY) {
-        continue;
-      }
-      List<LaneSpan> spans = spans(paths, n);
-      if (said.isPresent()) {
-        best = n <= said.getAsInt() ? spans : best;
-        continue;
-      }
-      double cost = paths[n][steps].cost + unevenness(spans);
-      if (cost < least) {
-        next = least;
-        least = cost;
-        best = spans;
-      } else {
-        next = Math.min(next, cost);
+    int most = Math.min(MOST_LANES, steps);
+    double[] cost = new double[most + 1];
+    Arrays.fill(cost, Double.POSITIVE_INFINITY);
+    int best = 0;
+    for (int n = 1; n <= most; n++) {
+      if (paths[n][steps].cost < Double.POSITIVE_INFINITY) {
+        cost[n] = paths[n][steps].cost + unevenness(spans(paths, n));
+        boolean better = said.isPresent() ? n <= said.getAsInt() : cost[n] < cost[best];
+        best = better ? n : best;
       }
     }
+    if (best == 0) {
+      return new Grouping(List.of(), Double.POSITIVE_INFINITY);
+    }
+    double next = Double.POSITIVE_INFINITY;
+    for (int n = 1; n <= most; n++) {
+      next = n == best ? next : Math.min(next, cost[n]);
+    }
+    double lead = next - cost[best];
     return new Grouping(
-        best, next == Double.POSITIVE_INFINITY ? Double.POSITIVE_INFINITY : next - least);
+        spans(paths, best), said.isPresent() && lead >= 0 ? Double.POSITIVE_INFINITY : lead);
   }
 
   /**

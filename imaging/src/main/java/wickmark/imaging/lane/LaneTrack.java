@@ -8,7 +8,8 @@ package wickmark.imaging.lane;
  * @param right column up to which it does
  * @param support how well writing, marks and stain agree on it, 0 to 1
  * @param countLead how much better the evidence is explained with this number of lanes on the strip
- *     than with another; infinite where the person says it
+ *     than with another; infinite where the person says it and no other explains it better, below 0
+ *     where another does
  */
 public record LaneTrack(
     double originX, double left, double right, double support, double countLead) {
@@ -27,7 +28,16 @@ public record LaneTrack(
 
   /** How sure it is that one sample was put there, 0 to 1. */
   public double confidence() {
-    double counted = Double.isInfinite(countLead) ? 1 : countLead / (countLead + HALF_LEAD);
-    return support * counted;
+    return support * counted();
+  }
+
+  private double counted() {
+    if (Double.isInfinite(countLead)) {
+      return 1;
+    }
+    // The number that was said is right; what speaks for another says that a lane was misplaced.
+    return countLead < 0
+        ? HALF_LEAD / (HALF_LEAD - countLead)
+        : countLead / (countLead + HALF_LEAD);
   }
 }

@@ -112,9 +112,20 @@ class LaneGroupingTest {
   void whatIsSaidHolds() {
     Strip strip = new Strip(90);
     strip.lane(13, 9).lane(30, 9).lane(47, 9);
+    LaneGrouping.Grouping said = LaneGrouping.of(strip.evidence, OptionalInt.of(3));
+    assertThat(said.spans()).hasSize(3);
+    assertThat(said.lead()).isInfinite();
+  }
+
+  @Test
+  void whatIsSaidHoldsWithADoubtWhereAnotherNumberExplainsMore() {
+    Strip strip = new Strip(90);
+    strip.lane(13, 9).lane(30, 9).lane(47, 9);
     LaneGrouping.Grouping said = LaneGrouping.of(strip.evidence, OptionalInt.of(2));
     assertThat(said.spans()).hasSize(2);
-    assertThat(said.lead()).isInfinite();
+    assertThat(said.lead()).isNegative();
+    LaneTrack lane = new LaneTrack(1, 0, 2, 1, said.lead());
+    assertThat(lane.confidence()).isLessThan(0.3);
   }
 
   @Test
