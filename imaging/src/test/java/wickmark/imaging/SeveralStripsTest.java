@@ -75,15 +75,7 @@ class SeveralStripsTest {
   void oneThatFailsDoesNotStopTheOthers() {
     StripPlan unmarked =
         narrow(0.5).front(new SolventFront(80, 0, 0, SolventFront.Mark.NONE, 0, 0)).build();
-    List<StripOutcome> outcomes =
-        StripReader.readAll(
-            scan(
-                List.of(
-                    StripItem.of(narrow(0.3).build(), place(0, 0)),
-                    StripItem.of(unmarked, place(1, 0)),
-                    StripItem.of(narrow(0.6).build(), place(2, 0))),
-                List.of()),
-            ReadingRequest.nothing());
+    List<StripOutcome> outcomes = betweenTwo(unmarked);
     assertThat(outcomes).hasSize(3);
     assertThat(SaidPlacesTest.rf(reading(outcomes.get(0)), 0, 0)).isCloseTo(0.3, within(0.01));
     assertThat(refusal(outcomes.get(1)).reason()).isEqualTo(Refusal.Reason.NO_FRONT);
@@ -95,15 +87,7 @@ class SeveralStripsTest {
   void oneOfThemWithoutABaselineIsRefusedUnderItsNumber() {
     StripPlan unmarked =
         narrow(0.5).baseline(new Baseline(17, 0, 1, 23, Lead.USUAL, false)).build();
-    List<StripOutcome> outcomes =
-        StripReader.readAll(
-            scan(
-                List.of(
-                    StripItem.of(narrow(0.3).build(), place(0, 0)),
-                    StripItem.of(unmarked, place(1, 0)),
-                    StripItem.of(narrow(0.6).build(), place(2, 0))),
-                List.of()),
-            ReadingRequest.nothing());
+    List<StripOutcome> outcomes = betweenTwo(unmarked);
     assertThat(outcomes).hasSize(3);
     // The one line that is there may be the front or the baseline.
     assertThat(refusal(outcomes.get(1)).reason())
@@ -137,6 +121,18 @@ class SeveralStripsTest {
             ReadingRequest.nothing());
     assertThat(outcomes).hasSize(1);
     assertThat(refusal(outcomes.get(0)).message()).isNotEmpty();
+  }
+
+  /** What is read of a strip and of the two good ones on either side of it. */
+  private static List<StripOutcome> betweenTwo(StripPlan plan) {
+    return StripReader.readAll(
+        scan(
+            List.of(
+                StripItem.of(narrow(0.3).build(), place(0, 0)),
+                StripItem.of(plan, place(1, 0)),
+                StripItem.of(narrow(0.6).build(), place(2, 0))),
+            List.of()),
+        ReadingRequest.nothing());
   }
 
   private static StripReading reading(StripOutcome outcome) {

@@ -94,4 +94,9 @@ final class BlockGrid {
       this.part = at - first;
     }
   }
+
+  /** The first of from, from + step, … that is not negative. */
+  static int firstFrom(int from, int step) {
+    return from >= 0 ? from : from + (-from + step - 1) / step * step;
+  }
 }

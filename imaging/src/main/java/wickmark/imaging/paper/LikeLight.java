@@ -101,7 +101,7 @@ final class LikeLight {
     double[] apart = new double[width];
     int here = y * width;
     int bottom = Math.min(height - 1, y + radius);
-    for (int j = PaperBackground.firstFrom(y - radius, step); j <= bottom; j += step) {
+    for (int j = BlockGrid.firstFrom(y - radius, step); j <= bottom; j += step) {
       for (int dx = -radius; dx <= radius; dx += step) {
         int there = j * width + dx;
         int from = Math.max(0, -dx);
@@ -146,10 +146,10 @@ final class LikeLight {
     Arrays.fill(sum, 0);
     double total = 0;
     double here = guide[y * width + x];
-    int left = PaperBackground.firstFrom(x - radius, step);
+    int left = BlockGrid.firstFrom(x - radius, step);
     int right = Math.min(width - 1, x + radius);
     int bottom = Math.min(height - 1, y + radius);
-    for (int j = PaperBackground.firstFrom(y - radius, step); j <= bottom; j += step) {
+    for (int j = BlockGrid.firstFrom(y - radius, step); j <= bottom; j += step) {
       for (int i = left; i <= right; i += step) {
         int at = j * width + i;
         double w = counts[at] * near[(i - x) * (i - x) + (j - y) * (j - y)];

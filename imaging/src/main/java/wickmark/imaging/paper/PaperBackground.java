@@ -1,7 +1,6 @@
 package wickmark.imaging.paper;
 
-import java.util.stream.IntStream;
-import wickmark.imaging.raster.DriftingSelection;
+import java.util.Arrays;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
@@ -25,24 +24,6 @@ final class PaperBackground {
   /** Smoothing of the paper's brightness, mm. */
   private static final double LIGHT_SIGMA = 4;
 
-  /** How far the paper's hue is looked for, mm. */
-  private static final double HUE_REACH = 14;
-
-  /** From block to block of those whose hues are compared: every second one tells as much. */
-  private static final int HUE_STEP = 2;
-
-  /** Blocks in like light that tell more of the paper's tint than all blocks around. */
-  private static final int LEAST_LIKE = 16;
-
-  /** Part of what is around a place that may be stained: the rest is enough to see the paper. */
-  private static final double BLANK = 0.8;
-
-  /** How far light's tint departs from an even slope over the sheet, log light. */
-  private static final double COLOURED = 0.03;
-
-  /** The same for what a shadow takes away: the sky's light is left there, or a lamp's. */
-  private static final double SHADE_COLOURED = 0.3;
-
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
 
@@ -59,8 +40,7 @@ final class PaperBackground {
     this.mm = mm;
     Raster brightest = brightest(tint);
     int radius = (int) Math.round(SPOT_RADIUS * mm);
-    Raster closed = extreme(extreme(brightest, radius, 1), radius, -1);
-    this.guide = Smoothing.gaussian(closed, 0.6 * mm);
+    this.guide = Smoothing.gaussian(DiskClosing.of(brightest, valid, radius), 0.6 * mm);
     this.depth = difference(guide, brightest);
   }
 
@@ -110,8 +90,8 @@ final class PaperBackground {
     Raster[] tint = {
       new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
     };
-    java.util.Arrays.fill(tint[0].cells(), (float) (level[0] - level[1]));
-    java.util.Arrays.fill(tint[1].cells(), (float) (level[2] - level[1]));
+    Arrays.fill(tint[0].cells(), (float) (level[0] - level[1]));
+    Arrays.fill(tint[1].cells(), (float) (level[2] - level[1]));
     return tint;
   }
 
@@ -142,7 +122,7 @@ final class PaperBackground {
   private Paper withoutHue() {
     Raster clear = valid.copy();
     Raster[] hues = {difference(block[0], block[1]), difference(block[2], block[1])};
-    Raster[] start = tintOfLikeLight();
+    Raster[] start = LocalTint.of(block, valid, guide, level(guide, valid), mm);
     Raster[] tint = new Raster[2];
     for (int pair = 0; pair < 2; pair++) {
       Raster hue = hues[pair];
@@ -167,95 +147,12 @@ final class PaperBackground {
     return new Paper(shrunk(clear, (int) Math.round(1.5 * mm)), tint);
   }
 
-  private static Raster difference(Raster a, Raster b) {
+  static Raster difference(Raster a, Raster b) {
     Raster out = new Raster(a.width(), a.height());
     for (int i = 0; i < out.cells().length; i++) {
       out.cells()[i] = a.cells()[i] - b.cells()[i];
     }
     return out;
-  }
-
-  /**
-   * The tint of the paper around each place, from some of its blocks that lie in like light. A dye
-   * only takes light away, so that blank paper is what has the most of a channel for the brightest
-   * one there: a high quantile, not the middle one, since in the midst of a column of dyes on a
-   * ribbon most of what is around is stained.
-   */
-  private Raster[] tintOfLikeLight() {
-    Raster[] out = {
-      new Raster(valid.width(), valid.height()), new Raster(valid.width(), valid.height())
-    };
-    // In mixed light the tint has a slope, and a high quantile would be that of the one side.
-    TintPlane[] planes = new TintPlane[3];
-    Raster[] tints = new Raster[3];
-    for (int c = 0; c < 3; c++) {
-      tints[c] = difference(block[c], guide);
-      planes[c] = TintPlane.of(tints[c], valid);
-      planes[c].takeOff(tints[c]);
-    }
-    double brightest = level(guide, valid);
-    IntStream.range(0, valid.height())
-        .parallel()
-        .forEach(y -> tintOfLikeLight(y, planes, tints, brightest, out));
-    return out;
-  }
-
-  private void tintOfLikeLight(
-      int y, TintPlane[] planes, Raster[] tints, double brightest, Raster[] out) {
-    int radius = (int) Math.round(HUE_REACH * mm);
-    int w = valid.width();
-    int h = valid.height();
-    float[] light = guide.cells();
-    float[] on = valid.cells();
-    int[] around = new int[(2 * radius / HUE_STEP + 2) * (2 * radius / HUE_STEP + 2)];
-    int[] like = new int[around.length];
-    float[] values = new float[around.length];
-    double[] most = new double[3];
-    DriftingSelection[] selection = {
-      new DriftingSelection(), new DriftingSelection(), new DriftingSelection()
-    };
-    for (int x = 0; x < w; x++) {
-      int n = 0;
-      int m = 0;
-      float here = light[y * w + x];
-      for (int j = firstFrom(y - radius, HUE_STEP);
-          j <= Math.min(h - 1, y + radius);
-          j += HUE_STEP) {
-        for (int i = firstFrom(x - radius, HUE_STEP);
-            i <= Math.min(w - 1, x + radius);
-            i += HUE_STEP) {
-          int at = j * w + i;
-          if (on[at] != 0) {
-            around[m++] = at;
-            if (Math.abs(light[at] - here) < 1.5 * LikeLight.SHADOW_STEP) {
-              like[n++] = at;
-            }
-          }
-        }
-      }
-      int[] which = n >= LEAST_LIKE ? like : around;
-      int count = n >= LEAST_LIKE ? n : m;
-      if (count == 0) {
-        continue;
-      }
-      for (int c = 0; c < 3; c++) {
-        float[] tint = tints[c].cells();
-        for (int k = 0; k < count; k++) {
-          values[k] = tint[which[k]];
-        }
-        most[c] = selection[c].nth(values, count, (int) (BLANK * (count - 1)));
-      }
-      double least = Math.min(most[0], Math.min(most[1], most[2]));
-      if (least < -(COLOURED + SHADE_COLOURED * Math.max(0, brightest - here))) {
-        // No light is so coloured: nearly all around is stained, and the sheet's tint must do.
-        java.util.Arrays.fill(most, 0);
-      }
-      for (int c = 0; c < 3; c++) {
-        most[c] += planes[c].at(x, y);
-      }
-      out[0].set(x, y, (float) (most[0] - most[1]));
-      out[1].set(x, y, (float) (most[2] - most[1]));
-    }
   }
 
   private double spread(Raster in, Raster level) {
@@ -288,53 +185,6 @@ final class PaperBackground {
       }
     }
     return out;
-  }
-
-  /** The greatest value (sign 1) or the least (sign −1) of the valid blocks in a disk around. */
-  private Raster extreme(Raster in, int radius, int sign) {
-    int w = in.width();
-    int h = in.height();
-    float[] signed = new float[w * h];
-    for (int i = 0; i < signed.length; i++) {
-      signed[i] = valid.cells()[i] > 0 ? sign * in.cells()[i] : Float.NEGATIVE_INFINITY;
-    }
-    float[][] across = greatestAcross(signed, w, radius);
-    Raster out = in.copy();
-    float[] best = new float[w];
-    for (int y = 0; y < h; y++) {
-      for (int x = 0; x < w; x++) {
-        best[x] = sign * in.cells()[y * w + x];
-      }
-      for (int row = Math.max(0, y - radius); row <= Math.min(h - 1, y + radius); row++) {
-        float[] span = across[(int) Math.sqrt(radius * radius - (row - y) * (row - y))];
-        for (int x = 0; x < w; x++) {
-          best[x] = Math.max(best[x], span[row * w + x]);
-        }
-      }
-      for (int x = 0; x < w; x++) {
-        out.cells()[y * w + x] = sign * best[x];
-      }
-    }
-    return out;
-  }
-
-  /** For each reach up to a radius the greatest value so far to both sides in the row. */
-  private static float[][] greatestAcross(float[] values, int w, int radius) {
-    float[][] greatest = new float[radius + 1][];
-    greatest[0] = values;
-    for (int reach = 1; reach <= radius; reach++) {
-      float[] wider = greatest[reach - 1].clone();
-      for (int row = 0; row < values.length; row += w) {
-        for (int x = reach; x < w; x++) {
-          wider[row + x] = Math.max(wider[row + x], values[row + x - reach]);
-        }
-        for (int x = 0; x < w - reach; x++) {
-          wider[row + x] = Math.max(wider[row + x], values[row + x + reach]);
-        }
-      }
-      greatest[reach] = wider;
-    }
-    return greatest;
   }
 
   private Raster withoutDarkBlobs(Raster clear) {
@@ -393,10 +243,5 @@ final class PaperBackground {
       }
     }
     return light;
-  }
-
-  /** The first of from, from + step, … that is not negative. */
-  static int firstFrom(int from, int step) {
-    return from >= 0 ? from : from + (-from + step - 1) / step * step;
   }
 }
