@@ -77,8 +77,8 @@ final class FindingDoubts {
   }
 
   /**
-   * Whether a line is doubted for no other reason than that the other end may be the bottom: what
-   * to look at, and to say, is then the bottom.
+   * Whether a line is doubted for no other reason than that the other end may be the bottom: its
+   * confidence is then that one's, and what to look at, and to say, is the bottom.
    */
   private static boolean hangsOnBottom(double line, StripReading.Confidence sure) {
     return line == sure.orientation() && sure.orientation() < sure.strip();

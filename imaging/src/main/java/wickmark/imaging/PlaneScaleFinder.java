@@ -68,8 +68,8 @@ final class PlaneScaleFinder {
           scan.with(
               new Doubt(
                   "not-flat",
-                  "A resolution was said, but the strip's corners are further off a right"
-                      + " angle than scissors are. If this is a photo and no scan, say --span or --strip-height in"
+                  "A resolution was said, but the strip's corners are further from right"
+                      + " angles than scissors leave them. If this is a photo and no scan, say --span or --strip-height in"
                       + " place of --dpi."));
     }
     return scan;

@@ -62,8 +62,9 @@ record RulerFace(double heightMm, double uncertaintyMm) {
     double hue = Math.toDegrees(StrictMath.atan2(colour.b(), colour.a()));
     double c = (chroma - WOOD_CHROMA) / CHROMA_SPREAD;
     double h = Math.IEEEremainder(hue - WOOD_HUE, 360) / HUE_SPREAD;
-    // Flat in the middle: within the spread it is wood.
-    return 1 / (1 + Math.pow(c * c + h * h, 2) / 4);
+    // Flat in the middle: within the spread it is wood, and half so at its corners.
+    double off = (c * c + h * h) / 2;
+    return 1 / (1 + off * off);
   }
 
   /** Mean and spread of what may be the one or the other. */
