@@ -12,6 +12,8 @@ package wickmark.testdata.scene;
  */
 public record CameraPlan(
     int widthPx, int heightPx, double focalPx, double distanceMm, Pose pose, double k1) {
+  private static final double FRAME_DIAGONAL_MM = 43.2666;
+
   public CameraPlan {
     if (widthPx < 16 || heightPx < 16 || !(focalPx > 0) || !(distanceMm > 0)) {
       throw new IllegalArgumentException(
@@ -56,6 +58,13 @@ public record CameraPlan(
    * mm.
    */
   public double focalLength35mm() {
-    return focalPx * 43.2666 / StrictMath.hypot(widthPx, heightPx);
+    return focalPx * FRAME_DIAGONAL_MM / StrictMath.hypot(widthPx, heightPx);
+  }
+
+  /**
+   * Returns the focal length in pixels that a 35-mm-equivalent one is in a picture of this size.
+   */
+  public static double focalPx(double focalLength35mm, int widthPx, int heightPx) {
+    return focalLength35mm * StrictMath.hypot(widthPx, heightPx) / FRAME_DIAGONAL_MM;
   }
 }

@@ -100,7 +100,7 @@ final class PhotoMaker {
         has(SceneFeature.STEEP)
             ? dice.between(23, 29)
             : has(SceneFeature.TILTED) ? dice.between(13, 20) : dice.between(0.5, 7);
-    double focal = dice.between(0.74, 0.86) * Math.max(size[0], size[1]);
+    double focal = CameraPlan.focalPx(focalLength35mm(), size[0], size[1]);
     double[] extent = things.extent();
     double room =
         has(SceneFeature.HELD) ? 1.12 : 1.1 + 1.1 * StrictMath.sin(StrictMath.toRadians(tilt));
@@ -112,6 +112,15 @@ final class PhotoMaker {
             : has(SceneFeature.CUSHION) ? dice.between(0.02, 0.04) : dice.between(-0.006, 0.006);
     CameraPlan.Pose pose = new CameraPlan.Pose(tilt, dice.between(0, 360), dice.between(-2, 2));
     return new CameraPlan(size[0], size[1], focal, focal / pxPerMm, pose, k1);
+  }
+
+  /** Main cameras of phones, the same zoomed twice, and pictures that were cut (35 mm, our own). */
+  private double focalLength35mm() {
+    double share = dice.between(0, 1);
+    if (share < 0.7) {
+      return 24 + share / 0.7 * 5;
+    }
+    return share < 0.85 ? 48 + (share - 0.7) / 0.15 * 6 : 30 + (share - 0.85) / 0.15 * 15;
   }
 
   private Desk desk() {
