@@ -69,15 +69,17 @@ final class SpotDoubts {
         SpotRegion spot = lanes.spots().get(k).get(i);
         String name = lanes.names().get(k) + " spot " + (i + 1);
         double part = part(spot.centroid().x(), spot.centroid().y());
+        // It was told from pencil and shadow by its colour alone.
+        boolean stayed = spot.flags().contains(SpotFlag.AT_ORIGIN);
         double lengthMm = (spot.box().bottom() - spot.box().top()) / cellsPerMm;
         if (spot.flags().contains(SpotFlag.BY_HAND)) {
           if (spot.area() == 0) {
             unseen.add(name);
           }
-        } else if (spot.confidence() < SPOT || isFaintGrey(spot) || isAtShadow(spot)) {
+        } else if (!stayed && (spot.confidence() < SPOT || isFaintGrey(spot) || isAtShadow(spot))) {
           unsure.add(named(name, "absorbance %.2f", spot.peakAbsorbance()));
         }
-        if (part < NEAR_ORIGIN) {
+        if (part < NEAR_ORIGIN && !stayed) {
           low.add(named(name, "Rf %.2f", part));
         }
         if (lengthMm > LONG_MM) {

@@ -35,6 +35,11 @@ public record MeasuredSheet(List<MeasuredLane> lanes) {
       spots = List.copyOf(spots);
     }
 
+    /** Returns how many spots have left the origin. */
+    int moved() {
+      return (int) spots.stream().filter(spot -> !spot.isOnBaseline()).count();
+    }
+
     /** Returns a spot by its number; empty if there is none. */
     public Optional<MeasuredSpot> spot(int number) {
       return number >= 1 && number <= spots.size()
@@ -50,7 +55,12 @@ public record MeasuredSheet(List<MeasuredLane> lanes) {
    * @param top its rim nearest the front
    * @param bottom its rim nearest the baseline
    */
-  public record MeasuredSpot(double middle, double middleUncertainty, double top, double bottom) {}
+  public record MeasuredSpot(double middle, double middleUncertainty, double top, double bottom) {
+    /** Says whether it is what stayed at the origin, which hardly anybody reads. */
+    boolean isOnBaseline() {
+      return bottom < 0 && top > 0;
+    }
+  }
 
   /** Returns a lane by its name, whatever its case; empty if there is none. */
   public Optional<MeasuredLane> lane(String name) {

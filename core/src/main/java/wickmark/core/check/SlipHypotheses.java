@@ -89,7 +89,7 @@ final class SlipHypotheses {
   /** Slips that a person makes in one lane. */
   List<LengthHypothesis> ofLane(MeasuredLane lane) {
     List<LengthHypothesis> hypotheses = common();
-    int spots = lane.spots().size();
+    int spots = lane.moved();
     if (spots > 2) {
       hypotheses.add(
           slip(
@@ -183,7 +183,7 @@ final class SlipHypotheses {
   }
 
   private static int reversed(LengthReading reading) {
-    return reading.lane().spots().size() + 1 - reading.spotNumber();
+    return reading.lane().moved() + 1 - reading.spotNumber();
   }
 
   private static int exchanged(int number, int first, int second) {

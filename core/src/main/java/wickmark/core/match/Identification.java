@@ -3,7 +3,9 @@ package wickmark.core.match;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import wickmark.core.chromatogram.Chromatogram;
 import wickmark.core.chromatogram.LaneRole;
 
@@ -47,28 +49,41 @@ public final class Identification {
         List.of(),
         OptionalDouble.empty(),
         OptionalDouble.of(run.factor()),
+        List.of(),
         List.of(MatchSentences.ofShortRun(unknown, run)));
   }
 
   private static UnknownReading withMatch(
       LaneSignature unknown, ExplanationSearch search, MatchSettings settings) {
+    List<UnknownReading.Match> stayed = StayedDyes.of(unknown, search, settings);
     List<UnknownReading.Explanation> explanations = new ArrayList<>();
     for (ReferenceSet set : search.equallyGood()) {
-      if (!set.fits().isEmpty()) {
-        explanations.add(explanation(set, search.probability(set)));
+      if (!set.fits().isEmpty() || !stayed.isEmpty()) {
+        explanations.add(explanation(set, stayed, search.probability(set)));
       }
     }
+    List<UnknownReading.HiddenDye> hidden = new HiddenDyes(unknown, search, settings).all();
+    List<String> possible =
+        Stream.concat(
+                hidden.stream().map(UnknownReading.HiddenDye::reference),
+                stayed.stream().map(UnknownReading.Match::reference))
+            .toList();
+    List<UnknownReading.RuledOut> ruledOut =
+        new RuledOutReasons(unknown, search, settings)
+            .all().stream().filter(out -> !possible.contains(out.reference())).toList();
     return new UnknownReading(
         unknown.name(),
         explanations,
         numbers(search.best().unexplained()),
-        new RuledOutReasons(unknown, search, settings).all(),
+        ruledOut,
         timesLikelier(search),
         OptionalDouble.empty(),
-        new MatchSentences(unknown, search, settings).findings());
+        hidden,
+        new MatchSentences(unknown, search, settings).findings(hidden, stayed));
   }
 
-  private static UnknownReading.Explanation explanation(ReferenceSet set, double score) {
+  private static UnknownReading.Explanation explanation(
+      ReferenceSet set, List<UnknownReading.Match> stayed, double score) {
     List<UnknownReading.Match> matches = new ArrayList<>();
     for (ReferenceFit fit : set.fits()) {
       for (SpotPair pair : set.pairs(fit)) {
@@ -86,7 +101,10 @@ public final class Identification {
         matches.add(match(set, blend, hidden));
       }
     }
-    return new UnknownReading.Explanation(List.copyOf(new TreeSet<>(set.names())), score, matches);
+    matches.addAll(stayed);
+    Set<String> names = new TreeSet<>(set.names());
+    stayed.forEach(match -> names.add(match.reference()));
+    return new UnknownReading.Explanation(List.copyOf(names), score, matches);
   }
 
   private static UnknownReading.Match match(ReferenceSet set, Blend blend, SpotSignature hidden) {

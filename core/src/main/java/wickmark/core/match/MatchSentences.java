@@ -18,12 +18,20 @@ final class MatchSentences {
     this.settings = settings;
   }
 
-  List<String> findings() {
+  /**
+   * All sentences.
+   *
+   * @param hidden dyes that may lie within spots which are explained without them
+   * @param stayed what stayed at the origin, here and of a reference
+   */
+  List<String> findings(List<UnknownReading.HiddenDye> hidden, List<UnknownReading.Match> stayed) {
     List<String> findings = new ArrayList<>();
-    findings.add(main());
+    findings.add(main(!stayed.isEmpty()));
+    stayed.stream().map(this::hasStayed).forEach(findings::add);
     findings.addAll(blends());
     findings.addAll(unexplained());
-    findings.addAll(notNeeded());
+    hidden.stream().map(this::mayHide).forEach(findings::add);
+    findings.addAll(notNeeded(hidden.stream().map(UnknownReading.HiddenDye::reference).toList()));
     search.best().fits().stream()
         .map(this::tooPale)
         .flatMap(Optional::stream)
@@ -37,7 +45,7 @@ final class MatchSentences {
     return findings;
   }
 
-  private String main() {
+  private String main(boolean someStayed) {
     String name = unknown.name();
     if (unknown.moved().isEmpty()) {
       return "Lane " + name + " has no spot that could be compared.";
@@ -60,7 +68,7 @@ final class MatchSentences {
     String what =
         !isAll
             ? words(names, "and") + " together with something else"
-            : names.size() == 1 ? names.get(0) + " alone" : words(names, "and");
+            : names.size() == 1 && !someStayed ? names.get(0) + " alone" : words(names, "and");
     return name
         + " is consistent with "
         + what
@@ -158,17 +166,42 @@ final class MatchSentences {
         + ".";
   }
 
-  /** References that fit but add nothing to the explanation. */
-  private List<String> notNeeded() {
+  private String hasStayed(UnknownReading.Match match) {
+    return "What stayed at the origin of "
+        + unknown.name()
+        + " has the colour of "
+        + match.reference()
+        + ", all of which stayed: consistent with "
+        + match.reference()
+        + ", but what this solvent does not move it cannot tell apart.";
+  }
+
+  private String mayHide(UnknownReading.HiddenDye dye) {
+    return dye.reference()
+        + " cannot be ruled out: its spot "
+        + dye.referenceSpot()
+        + " (Rf "
+        + Decimals.text(dye.rf(), 2)
+        + ") lies within spot "
+        + dye.unknownSpot()
+        + " of "
+        + unknown.name()
+        + ", which has its colour and is longer than one dye's.";
+  }
+
+  /** References that fit but add nothing to the explanation, and of which nothing else is said. */
+  private List<String> notNeeded(List<String> saidAlready) {
     List<String> sentences = new ArrayList<>();
     if (search.best().fits().isEmpty()) {
       return sentences;
     }
     for (String name : namesOf(search.fits().stream().filter(this::isNotNeeded).toList())) {
-      sentences.add(
-          name
-              + " cannot be ruled out: all its spots coincide with spots that are explained "
-              + "without it.");
+      if (!saidAlready.contains(name)) {
+        sentences.add(
+            name
+                + " cannot be ruled out: all its spots coincide with spots that are explained "
+                + "without it.");
+      }
     }
     return sentences;
   }

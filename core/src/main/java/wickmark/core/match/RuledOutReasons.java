@@ -41,6 +41,11 @@ final class RuledOutReasons {
         fit.missing().stream()
             .map(ReferenceFit.Missing::spot)
             .max(Comparator.comparingDouble(SpotSignature::peakAbsorbance));
+    if (StayedDyes.stays(fit.reference())) {
+      return "all of its colour stayed at the origin, where "
+          + unknown.name()
+          + " has none of it that no other left";
+    }
     if (strongest.isEmpty()) {
       return "it has no spot that could be compared";
     }

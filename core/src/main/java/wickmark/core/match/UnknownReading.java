@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  *     not among them; empty if there is no other
  * @param runFactor by what factor all distances of the lane are shorter (below 1) or longer than
  *     those of references with the same colours, where that and nothing else explains them
+ * @param hidden dyes that may lie within spots which are explained without them
  * @param findings sentences for the reader, the most important first
  */
 public record UnknownReading(
@@ -24,6 +25,7 @@ public record UnknownReading(
     List<RuledOut> ruledOut,
     OptionalDouble timesLikelier,
     OptionalDouble runFactor,
+    List<HiddenDye> hidden,
     List<String> findings) {
 
   /** Keeps copies of the lists. */
@@ -31,6 +33,7 @@ public record UnknownReading(
     explanations = List.copyOf(explanations);
     unexplainedSpots = List.copyOf(unexplainedSpots);
     ruledOut = List.copyOf(ruledOut);
+    hidden = List.copyOf(hidden);
     findings = List.copyOf(findings);
   }
 
@@ -76,6 +79,13 @@ public record UnknownReading(
       int referenceSpot,
       double rfDifference,
       double colourDifference) {}
+
+  /**
+   * A spot of a reference that may lie within one of the unknown, beside the dye that explains it.
+   *
+   * @param rf of the reference's spot
+   */
+  public record HiddenDye(int unknownSpot, String reference, int referenceSpot, double rf) {}
 
   /** A reference that cannot be in the unknown. */
   public record RuledOut(String reference, String reason) {}

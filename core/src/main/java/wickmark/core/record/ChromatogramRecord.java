@@ -59,7 +59,9 @@ public final class ChromatogramRecord {
     Stream<RunRecord.Warning> ofLanes =
         strip.cautions().stream()
             .map(caution -> new RunRecord.Warning(caution.kind().code(), caution.message()));
-    return Stream.concat(ofLanes, readings.stream().flatMap(ChromatogramRecord::ofBlends)).toList();
+    Stream<RunRecord.Warning> ofReadings =
+        readings.stream().flatMap(r -> Stream.concat(ofBlends(r), ofHiddenDyes(r)));
+    return Stream.concat(ofLanes, ofReadings).toList();
   }
 
   /** One row of the table that stands for two dyes is to be seen as such. */
@@ -76,6 +78,25 @@ public final class ChromatogramRecord {
                         + " is explained only as two dyes on top of one another, so that the"
                         + " table's one Rf stands for both. A longer run, a smaller sample or"
                         + " another solvent may part them."));
+  }
+
+  private static Stream<RunRecord.Warning> ofHiddenDyes(UnknownReading reading) {
+    return reading.hidden().stream()
+        .map(
+            dye ->
+                new RunRecord.Warning(
+                    "spot-may-be-two",
+                    "Lane "
+                        + reading.lane()
+                        + ", spot "
+                        + dye.unknownSpot()
+                        + " is longer than its dye alone would be, and "
+                        + dye.reference()
+                        + " has a spot of the same colour within it (Rf "
+                        + Decimals.text(dye.rf(), 2)
+                        + "): it may be two dyes that ran into one, and the table's one Rf that of"
+                        + " neither. A longer run, a smaller sample or another solvent may part"
+                        + " them."));
   }
 
   /** Returns the record's unknowns. */

@@ -73,6 +73,26 @@ class ChromatogramRecordTest {
         .isEmpty();
   }
 
+  @Test
+  void warnsOfASpotInWhichAnotherOfItsColourMayHide() {
+    DyeAbsorbance red = new DyeAbsorbance(0.02, 0.5, 0.44);
+    Chromatogram strip =
+        Chromatogram.of(
+            new StripEvidence(
+                true,
+                new StripEvidence.SharedUncertainties(0.002, 0.002, 0.1),
+                List.of(
+                    lane("A", LaneRole.REFERENCE, spot(59.9, red)),
+                    lane("B", LaneRole.REFERENCE, spot(62.3, red)),
+                    lane("X", LaneRole.UNKNOWN, spot(61.9, 5, red)))),
+            SpotCentre.CENTROID);
+    List<UnknownReading> readings = Identification.of(strip, MatchSettings.defaults());
+
+    RunRecord.Warning warning = ChromatogramRecord.warnings(strip, readings).get(0);
+    assertThat(warning.code()).isEqualTo("spot-may-be-two");
+    assertThat(warning.message()).contains("Lane X, spot 1", "A has a spot", "(Rf 0.66)");
+  }
+
   /** Blue and yellow, which A and B have by themselves, lie on top of one another in X. */
   private static Chromatogram twoInOne() {
     DyeAbsorbance blue = new DyeAbsorbance(0.5, 0.29, 0.05);
@@ -115,12 +135,17 @@ class ChromatogramRecordTest {
   }
 
   private static SpotEvidence spot(double along, DyeAbsorbance dye, SpotFlag... flags) {
+    return spot(along, 4, dye, flags);
+  }
+
+  private static SpotEvidence spot(
+      double along, double half, DyeAbsorbance dye, SpotFlag... flags) {
     Place place = new Place(along, 0.1);
     return new SpotEvidence(
         place,
         place,
         place,
-        new SpotEvidence.Extent(along + 4, along - 4, 6, 38),
+        new SpotEvidence.Extent(along + half, along - half, 6, 38),
         new SpotEvidence.Look(0.6, dye.toLab()),
         Set.of(flags),
         0.9);

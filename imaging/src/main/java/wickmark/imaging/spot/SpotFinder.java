@@ -3,6 +3,7 @@ package wickmark.imaging.spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneTrack;
@@ -19,9 +20,10 @@ public final class SpotFinder {
   private SpotFinder() {}
 
   /**
-   * Returns the spots of each lane, those nearest the front first.
+   * Returns the spots of each lane, those nearest the front first and what stayed at the origin
+   * last.
    *
-   * @param zone where no spot is looked for
+   * @param zone where no spot is looked for but one that stayed
    * @return one list for each lane, in the order of the lanes
    */
   public static List<List<SpotRegion>> find(
@@ -32,10 +34,28 @@ public final class SpotFinder {
       OriginZone zone,
       List<LaneTrack> lanes) {
     LaneStain stain = LaneStain.of(dye, lanes, map.cellsPerMm());
+    OriginStain stayed = new OriginStain(map, dye.density(), baseline);
     return IntStream.range(0, lanes.size())
         .parallel()
-        .mapToObj(k -> inLane(map, baseline, front, dye, zone, lanes.get(k), stain.cells(k)))
+        .mapToObj(
+            k -> {
+              LaneTrack lane = lanes.get(k);
+              List<SpotRegion> moved =
+                  inLane(map, baseline, front, dye, zone, lane, stain.cells(k));
+              // Ink that ran from the line stains all origins.
+              return zone.ran() ? moved : with(moved, stayed.of(lane));
+            })
         .toList();
+  }
+
+  private static List<SpotRegion> with(List<SpotRegion> moved, Optional<SpotRegion> stayed) {
+    if (stayed.isEmpty()) {
+      return moved;
+    }
+    List<SpotRegion> all = new ArrayList<>(moved);
+    all.removeIf(spot -> OriginStain.holds(stayed.get(), spot));
+    all.add(stayed.get());
+    return all;
   }
 
   private static List<SpotRegion> inLane(
