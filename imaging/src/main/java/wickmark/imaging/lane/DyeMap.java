@@ -26,12 +26,6 @@ public record DyeMap(Raster strength, Raster mask, double noise, Raster[] densit
   /** Least density followed down a spot's flank. */
   private static final double FLANK = 0.012;
 
-  /** How far the edge of a shadow may be from where the light was found to change, mm. */
-  private static final double EDGE_BLUR_MM = 0.45;
-
-  /** Change of the light that is followed without fault, density per mm. */
-  private static final double GENTLE = 0.008;
-
   /** Finds the dye. */
   public static DyeMap of(DensityMap map, FittedLine baseline, FittedLine front) {
     double mm = map.cellsPerMm();
@@ -46,8 +40,7 @@ public record DyeMap(Raster strength, Raster mask, double noise, Raster[] densit
       int to = (int) Math.min(map.height(), baseline.at(x + 0.5) + 1.5 * mm);
       for (int y = from; y < to; y++) {
         if (map.paper().at(x, y) > 0) {
-          float unsure = (float) (EDGE_BLUR_MM * Math.max(0, map.steepness().at(x, y) - GENTLE));
-          strength.set(x, y, Math.max(0, norm(smooth, x, y) - unsure));
+          strength.set(x, y, Math.max(0, norm(smooth, x, y) - (float) map.unsure(x, y)));
         }
       }
     }

@@ -18,12 +18,23 @@ import wickmark.imaging.straight.StraightStrip;
  */
 public record DensityMap(
     Raster[] density, Raster paper, Raster steepness, double cellsPerMm, double[] noise) {
+  /** How far the edge of a shadow may be from where the light was found to change, mm. */
+  private static final double EDGE_BLUR_MM = 0.45;
+
+  /** Change of the light that is followed without fault, density per mm. */
+  private static final double GENTLE = 0.008;
+
   public int width() {
     return paper.width();
   }
 
   public int height() {
     return paper.height();
+  }
+
+  /** Density that may be light and no dye: where the light changes, the paper's is not sure. */
+  public double unsure(int x, int y) {
+    return EDGE_BLUR_MM * Math.max(0, steepness.at(x, y) - GENTLE);
   }
 
   /** Measures the density of a strip. */

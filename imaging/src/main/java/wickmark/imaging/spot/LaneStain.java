@@ -8,10 +8,26 @@ import wickmark.imaging.raster.Raster;
 
 /**
  * Which stained cells belong to which lane. A figure goes whole to the lane that its centre of mass
- * is nearest to (lanes drift sideways on the way up); one that is as wide as the lanes are apart is
- * cut halfway between them.
+ * is nearest to (lanes drift sideways on the way up); one that is as wide as the lanes are apart,
+ * and of which another lane has a fair part or a maximum of its own, is cut halfway between them: a
+ * pale spot may touch a strong one of the next lane.
  */
 final class LaneStain {
+  /** Part of a figure that is no fringe of it. */
+  private static final double FAIR_PART = 0.15;
+
+  /** A figure as wide as this part of the way from lane to lane may belong to two. */
+  private static final double WIDE = 0.9;
+
+  /** A maximum across the lanes is one's own if it is so much higher than the valley before it. */
+  private static final double ABOVE_VALLEY = 1.25;
+
+  /** Density that is surely dye, at the least at one place of what is cut off. */
+  private static final double SURE = 0.03;
+
+  /** Columns are summed over this to both sides before their maxima are looked at, mm. */
+  private static final double SMOOTHING_MM = 0.6;
+
   private final Raster owner;
   private final int width;
 
@@ -75,12 +91,58 @@ final class LaneStain {
     int nearest = laneAt(lanes, moment / sum);
     int strong = 0;
     for (double p : perLane) {
-      strong += p > 0.15 * sum ? 1 : 0;
+      strong += p > FAIR_PART * sum ? 1 : 0;
     }
-    boolean cut = strong > 1 && spread(figure, w) > 0.9 * narrowest(lanes);
+    boolean cut =
+        spread(figure, w) > WIDE * narrowest(lanes)
+            && (strong > 1 || hasMaxima(figure, strength, lanes, (int) (SMOOTHING_MM * mm)));
     for (int i : figure) {
       owner.cells()[i] = 1 + (cut ? laneAt(lanes, i % w + 0.5) : nearest);
     }
+  }
+
+  /** Whether the columns' sums rise again, after a valley, in another lane than the strongest. */
+  private static boolean hasMaxima(
+      List<Integer> figure, Raster strength, List<LaneTrack> lanes, int half) {
+    double[] most = new double[strength.width()];
+    double[] single = new double[strength.width()];
+    for (int i : figure) {
+      int x = i % strength.width();
+      single[x] += strength.cells()[i];
+      most[x] = Math.max(most[x], strength.cells()[i]);
+    }
+    double[] sums = boxed(single, half);
+    int top = 0;
+    for (int x = 0; x < sums.length; x++) {
+      top = sums[x] > sums[top] ? x : top;
+    }
+    return risesAgain(sums, most, lanes, top, 1) || risesAgain(sums, most, lanes, top, -1);
+  }
+
+  private static boolean risesAgain(
+      double[] sums, double[] most, List<LaneTrack> lanes, int top, int way) {
+    int home = laneAt(lanes, top + 0.5);
+    double valley = sums[top];
+    for (int x = top; x >= 0 && x < sums.length; x += way) {
+      valley = Math.min(valley, sums[x]);
+      if (sums[x] > ABOVE_VALLEY * valley && most[x] > SURE && laneAt(lanes, x + 0.5) != home) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double[] boxed(double[] values, int half) {
+    double[] sums = new double[values.length];
+    double sum = 0;
+    for (int x = 0; x < values.length + half; x++) {
+      sum += x < values.length ? values[x] : 0;
+      sum -= x - 2 * half - 1 >= 0 ? values[x - 2 * half - 1] : 0;
+      if (x >= half) {
+        sums[x - half] = sum;
+      }
+    }
+    return sums;
   }
 
   private static double spread(List<Integer> figure, int w) {

@@ -26,6 +26,9 @@ final class SpotMeasurer {
   /** Part of the peak's density down to which the dye counts for the centre of mass. */
   private static final double WHOLE = 0.015;
 
+  /** A spot that is seen down to so little above the origin's zone goes on within it, mm. */
+  private static final double CUT_MM = 0.3;
+
   /** How far a front's own width and blur carry dye beyond it, mm. */
   private static final double FRONT_BLUR_MM = 0.6;
 
@@ -128,7 +131,8 @@ final class SpotMeasurer {
     for (int c = 0; c < 3; c++) {
       peakAbsorbance = Math.max(peakAbsorbance, smooth[c].cells()[densest]);
     }
-    if (peakAbsorbance < Math.max(LEAST_PEAK, 5 * noise)) {
+    double unsure = map.unsure(left + densest % width, top + densest / width);
+    if (peakAbsorbance - unsure < Math.max(LEAST_PEAK, 5 * noise)) {
       return null;
     }
     boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
@@ -137,7 +141,7 @@ final class SpotMeasurer {
     if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
       return null;
     }
-    boolean[] whole = whole(norm, densest, box, peakNorm);
+    boolean[] whole = whole(peaks, norm, densest, box, peakNorm);
     if (!hasDye(own, whole)) {
       return null;
     }
@@ -219,19 +223,32 @@ final class SpotMeasurer {
 
   /**
    * What counts for the centre of mass: down to where the dye fades away, but not over the front,
-   * where writing stands, and not far from what is seen.
+   * where writing stands, and not far from what is seen. Of a spot whose foot is hidden at the
+   * origin as much is left out at its head.
    */
-  private boolean[] whole(Raster norm, int densest, SpotRegion.Box box, double peakNorm) {
+  private boolean[] whole(
+      SpotPeaks peaks, Raster norm, int densest, SpotRegion.Box box, double peakNorm) {
     boolean[] whole = VisibleExtent.around(norm, densest, Math.max(2.5 * noise, WHOLE * peakNorm));
     double margin = 0.3 * (box.bottom() - box.top());
+    double head = headMm(peaks, box);
     for (int i = 0; i < whole.length; i++) {
       double y = top + i / width + 0.5;
       double x = left + i % width + 0.5;
       boolean near = y > box.top() - margin && y < box.bottom() + margin;
       whole[i] &= near && y > Math.min(box.top(), front.at(x) - FRONT_BLUR_MM * mm);
       whole[i] &= y > front.at(x) - SpotFinder.BEYOND_MM * mm;
+      whole[i] &= along(left + i % width, top + i / width) < head;
     }
     return whole;
+  }
+
+  /** Distance from the baseline up to which a spot counts, mm; without end where it is whole. */
+  private double headMm(SpotPeaks peaks, SpotRegion.Box box) {
+    int middle = (int) ((box.left() + box.right()) / 2);
+    boolean cut = along(middle, (int) box.bottom() - 1) < originMm + CUT_MM;
+    return cut
+        ? 2 * fit.shapes().get(peaks.highest()).centre() - originMm
+        : Double.POSITIVE_INFINITY;
   }
 
   /** What lies beyond the front altogether has no centre of mass before it. */
