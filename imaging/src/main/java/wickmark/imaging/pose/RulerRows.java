@@ -80,9 +80,8 @@ public record RulerRows(List<PlaneEvidence.Division> rows, boolean together) {
     EvenRow[] even = new EvenRow[rows.size()];
     int at = 0;
     for (int i = 0; i < even.length; i++) {
-      PlanePoint[] seen = EvenRow.places(view, rows.get(i));
-      even[i] = EvenRow.fit(seen, rows.get(i).index());
-      at = unevenness(seen, even[i], rows.get(i), r, at);
+      even[i] = EvenRow.fit(view, rows.get(i));
+      at = unevenness(view, even[i], rows.get(i), r, at);
     }
     double first = even.length == 0 ? Double.NaN : scale(0, even);
     double logSum = 0;
@@ -127,18 +126,22 @@ public record RulerRows(List<PlaneEvidence.Division> rows, boolean together) {
     return (a.stepX() * b.stepY() - a.stepY() * b.stepX()) / (a.step() * b.step());
   }
 
-  /** The marks' distances from an even row, in units of their uncertainty on the plane. */
+  /**
+   * The marks' distances from an even row, in units of their uncertainty: in the photo, where that
+   * is known. On the plane a tilt along the row would shrink what is seen across it.
+   */
   private static int unevenness(
-      PlanePoint[] seen, EvenRow row, PlaneEvidence.Division marks, double[] r, int start) {
-    int last = seen.length - 1;
-    double unitsPerPixel = seen[0].distanceTo(seen[last]) / lengthPx(marks);
-    double alongX = row.stepX() / row.step();
-    double alongY = row.stepY() / row.step();
+      PlaneView view, EvenRow row, PlaneEvidence.Division marks, double[] r, int start) {
+    PhotoPoint first = marks.at().get(0);
+    PhotoPoint last = marks.at().get(marks.at().size() - 1);
+    double length = lengthPx(marks);
+    double alongX = (last.x() - first.x()) / length;
+    double alongY = (last.y() - first.y()) / length;
     int at = start;
-    for (int i = 0; i < seen.length; i++) {
-      PlanePoint even = row.at(marks.index()[i]);
-      double dx = (seen[i].x() - even.x()) / unitsPerPixel;
-      double dy = (seen[i].y() - even.y()) / unitsPerPixel;
+    for (int i = 0; i < marks.index().length; i++) {
+      PhotoPoint even = view.toPhoto(row.at(marks.index()[i]));
+      double dx = marks.at().get(i).x() - even.x();
+      double dy = marks.at().get(i).y() - even.y();
       r[at++] = (dx * alongX + dy * alongY) / marks.sigmaPx();
       r[at++] = (dy * alongX - dx * alongY) / marks.asideSigmaPx();
     }
