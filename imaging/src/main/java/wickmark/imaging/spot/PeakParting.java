@@ -1,5 +1,7 @@
 package wickmark.imaging.spot;
 
+import java.util.Optional;
+
 /**
  * Whether two peaks of a lane are two dyes: of one hue if there is a valley between them, of two
  * hues if they are far enough apart for the colours to be seen.
@@ -50,9 +52,16 @@ final class PeakParting {
   private static final double BEYOND_MM = 0.75;
 
   private final LaneProfile profile;
+  private final Optional<TwinPeaks> twins;
 
   PeakParting(LaneProfile profile) {
+    this(profile, Optional.empty());
+  }
+
+  /** The same where two dyes are known to lie. */
+  PeakParting(LaneProfile profile, Optional<TwinPeaks> twins) {
     this.profile = profile;
+    this.twins = twins;
   }
 
   /** The flank of one peak that faces the other, mm. */
@@ -77,7 +86,7 @@ final class PeakParting {
   boolean parted(PeakFit fit, int i, int j) {
     PeakShape a = fit.shapes().get(i);
     PeakShape b = fit.shapes().get(j);
-    if (!overlap(a, b)) {
+    if (!overlap(a, b) || (twins.isPresent() && twins.get().are(i, j))) {
       return true;
     }
     double ratio = fit.height(i) / fit.height(j);
