@@ -96,7 +96,15 @@ final class OriginStain {
     for (int c = 0; c < 3; c++) {
       channels[c] = Smoothing.gaussian(cut(map.density()[c], left, top, size), SMOOTHING_MM * mm);
     }
-    return new DensityMap(channels, channels[0], channels[0], mm, map.noise()).chroma();
+    Raster chroma = new DensityMap(channels, channels[0], channels[0], mm, map.noise()).chroma();
+    // Smoothing has carried some beyond the sheet.
+    for (int i = 0; i < size * size; i++) {
+      int x = left + i % size;
+      int y = top + i / size;
+      boolean on = x >= 0 && y >= 0 && x < map.width() && y < map.height();
+      chroma.cells()[i] = on ? chroma.cells()[i] : 0;
+    }
+    return chroma;
   }
 
   private static Raster cut(Raster of, int left, int top, int size) {

@@ -12,10 +12,7 @@ import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Smoothing;
 
-/**
- * Measures one spot of a lane: each cell's density is shared out among the lane's peaks in the
- * proportion in which the fitted peaks have it there, channel by channel.
- */
+/** Measures one spot of a lane by its {@linkplain PeakShares share} of each cell's density. */
 final class SpotMeasurer {
   /** Density at which paper looks stained: about 2 CIELAB units, just seen (Mahy 1994: 2.3). */
   static final double VISIBLE = 0.016;
@@ -50,18 +47,12 @@ final class SpotMeasurer {
   private static final double GREYISH = 0.35;
 
   private final DensityMap map;
-  private final FittedLine baseline;
   private final FittedLine front;
   private final double noise;
-  private final Raster[] density;
   private final double originMm;
-  private final int[] cells;
   private final PeakFit fit;
+  private final PeakShares shares;
   private final double mm;
-
-  /** Cells up a column for a cell square to the baseline. */
-  private final double square;
-
   private final int left;
   private final int top;
   private final int width;
@@ -77,34 +68,21 @@ final class SpotMeasurer {
       int[] cells,
       PeakFit fit) {
     this.map = map;
-    this.baseline = baseline;
     this.front = front;
     this.noise = noise;
-    this.density = density;
     this.originMm = zone.heightMm();
-    this.cells = cells;
     this.fit = fit;
     this.mm = map.cellsPerMm();
-    this.square = Math.sqrt(1 + baseline.slope() * baseline.slope());
-    int x0 = Integer.MAX_VALUE;
-    int y0 = Integer.MAX_VALUE;
-    int x1 = 0;
-    int y1 = 0;
-    for (int i : cells) {
-      x0 = Math.min(x0, i % map.width());
-      x1 = Math.max(x1, i % map.width());
-      y0 = Math.min(y0, i / map.width());
-      y1 = Math.max(y1, i / map.width());
-    }
-    this.left = x0;
-    this.top = y0;
-    this.width = x1 - x0 + 1;
-    this.height = y1 - y0 + 1;
+    this.shares = new PeakShares(map, baseline, density, originMm, cells, fit);
+    this.left = shares.left();
+    this.top = shares.top();
+    this.width = shares.width();
+    this.height = shares.height();
   }
 
   /** Returns the spot of some peaks; null where its stain is too faint or too thin to be one. */
   @Nullable SpotRegion measure(SpotPeaks peaks) {
-    Raster[] own = ownDensity(peaks);
+    Raster[] own = shares.own(peaks);
     Raster[] smooth = new Raster[3];
     for (int c = 0; c < 3; c++) {
       smooth[c] = Smoothing.gaussian(own[c], 0.4 * mm);
@@ -168,57 +146,8 @@ final class SpotMeasurer {
   /** Writing near the front, or the rim of a neighbour, is not the middle of this spot. */
   private boolean isNearCentre(int peak, int cell) {
     PeakShape shape = fit.shapes().get(peak);
-    double d = along(left + cell % width, top + cell / width) - shape.centre();
+    double d = shares.along(left + cell % width, top + cell / width) - shape.centre();
     return Math.abs(d) < Math.max(1, 1.3 * (d > 0 ? shape.ahead() : shape.behind()));
-  }
-
-  private double along(int x, int y) {
-    return (baseline.at(x + 0.5) - (y + 0.5)) / square / mm;
-  }
-
-  private Raster[] ownDensity(SpotPeaks peaks) {
-    Raster[] own = {
-      new Raster(width, height), new Raster(width, height), new Raster(width, height)
-    };
-    int n = fit.shapes().size();
-    double[] claim = new double[n];
-    double[] streak = new double[n];
-    double[] height = new double[n];
-    double[] whole = new double[n];
-    for (int j = 0; j < n; j++) {
-      whole[j] = fit.height(j);
-    }
-    for (int i : cells) {
-      int x = i % map.width();
-      int y = i / map.width();
-      double along = along(x, y);
-      if (along < originMm) {
-        continue;
-      }
-      for (int j = 0; j < n; j++) {
-        PeakShape shape = fit.shapes().get(j);
-        claim[j] = shape.claim(along);
-        streak[j] = shape.streakAt(along);
-        height[j] = shape.at(along);
-      }
-      for (int c = 0; c < 3; c++) {
-        double claims = 1e-12;
-        double mine = 0;
-        double model = 1e-9;
-        double streaks = 0;
-        for (int j = 0; j < n; j++) {
-          // A channel that a dye hardly absorbs in still has its paper's noise: a little for all.
-          double share = (fit.amount()[j][c] + 0.02 * whole[j]) * claim[j];
-          claims += share;
-          mine += peaks.holds(j) ? share : 0;
-          streaks += fit.amount()[j][c] * streak[j];
-          model += fit.amount()[j][c] * height[j];
-        }
-        double spots = density[c].cells()[i] * (1 - Math.min(1, streaks / model));
-        own[c].set(x - left, y - top, (float) (spots * mine / claims));
-      }
-    }
-    return own;
   }
 
   /**
@@ -237,7 +166,7 @@ final class SpotMeasurer {
       boolean near = y > box.top() - margin && y < box.bottom() + margin;
       whole[i] &= near && y > Math.min(box.top(), front.at(x) - FRONT_BLUR_MM * mm);
       whole[i] &= y > front.at(x) - SpotFinder.BEYOND_MM * mm;
-      whole[i] &= along(left + i % width, top + i / width) < head;
+      whole[i] &= shares.along(left + i % width, top + i / width) < head;
     }
     return whole;
   }
@@ -245,7 +174,7 @@ final class SpotMeasurer {
   /** Distance from the baseline up to which a spot counts, mm; without end where it is whole. */
   private double headMm(SpotPeaks peaks, SpotRegion.Box box) {
     int middle = (int) ((box.left() + box.right()) / 2);
-    boolean cut = along(middle, (int) box.bottom() - 1) < originMm + CUT_MM;
+    boolean cut = shares.along(middle, (int) box.bottom() - 1) < originMm + CUT_MM;
     return cut
         ? 2 * fit.shapes().get(peaks.highest()).centre() - originMm
         : Double.POSITIVE_INFINITY;
@@ -313,7 +242,7 @@ final class SpotMeasurer {
     // The paper's texture and the shared-out overlap move a centre by some part of its size.
     double fromShape =
         0.011 * (box.bottom() - box.top())
-            + overlapShare(peaks) * 0.05 * (box.bottom() - box.top());
+            + shares.overlap(peaks) * 0.05 * (box.bottom() - box.top());
     double u = Math.sqrt(fromNoise * fromNoise + fromShape * fromShape);
     double dx = left + densest % width + 0.5;
     double dy = top + densest / width + 0.5;
@@ -327,25 +256,6 @@ final class SpotMeasurer {
         flags(peaks, box, cy, peakAbsorbance),
         confidence(peakAbsorbance, area),
         VisibleExtent.outline(visible, width, height, left, top));
-  }
-
-  /** How much of the spot's own ground other peaks cover, 0 to 1. */
-  private double overlapShare(SpotPeaks peaks) {
-    int peak = peaks.highest();
-    PeakShape s = fit.shapes().get(peak);
-    double mine = 0;
-    double others = 0;
-    for (double t = -2; t <= 2; t += 0.1) {
-      double along = s.centre() + t * (t > 0 ? s.ahead() : s.behind());
-      double h = s.peak(along);
-      mine += h * fit.height(peak);
-      for (int j = 0; j < fit.shapes().size(); j++) {
-        if (!peaks.holds(j)) {
-          others += h * Math.min(fit.height(peak), fit.height(j) * fit.shapes().get(j).peak(along));
-        }
-      }
-    }
-    return others / (mine + 1e-9);
   }
 
   private LabColour colour(Raster[] own, Raster norm, double most) {
@@ -374,7 +284,7 @@ final class SpotMeasurer {
     if (middle - cy > 0.06 * (box.bottom() - box.top()) || shape.behind() > 1.6 * shape.ahead()) {
       flags.add(SpotFlag.TAILING);
     }
-    if (overlapShare(peaks) > 0.06) {
+    if (shares.overlap(peaks) > 0.06) {
       flags.add(SpotFlag.OVERLAPPED);
     }
     if (peakAbsorbance < FAINT) {

@@ -39,6 +39,15 @@ class OriginStainTest {
         .hasSize(1);
   }
 
+  /** Cut off by the edge of the sheet. */
+  @Test
+  void aStainAtTheEdgeIsOneToo() {
+    List<SpotRegion> spots = new Blots().with(1, 0, 1.5, BLUE).spots(1.5).get(0);
+
+    assertThat(spots).hasSize(1);
+    assertThat(spots.get(0).flags()).contains(SpotFlag.AT_ORIGIN);
+  }
+
   /** Rf 0.08: the same dye a little further on, its flank on the baseline. */
   @Test
   void aSpotCloseAboveTheBaselineHasMoved() {
