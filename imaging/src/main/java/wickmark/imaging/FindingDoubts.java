@@ -20,6 +20,11 @@ final class FindingDoubts {
 
   private FindingDoubts() {}
 
+  /** Whether a front of this confidence is doubted. */
+  static boolean doubtsFront(double confidence) {
+    return confidence < FRONT;
+  }
+
   static List<Doubt> of(StripReading.Confidence sure) {
     List<Doubt> doubts = new ArrayList<>();
     add(

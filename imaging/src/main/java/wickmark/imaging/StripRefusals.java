@@ -42,6 +42,14 @@ final class StripRefusals {
             + " --front X1,Y1,X2,Y2; if the solvent ran off the top, the run must be repeated.");
   }
 
+  static StripOutcome dyeBeyondFront() {
+    return refused(
+        Refusal.Reason.NO_FRONT,
+        "No solvent front was found: dye has run further than what looks most like one. Without a"
+            + " front there is no Rf. If you can see it, mark it with --front X1,Y1,X2,Y2; if the"
+            + " solvent ran off the top, the run must be repeated.");
+  }
+
   static StripOutcome noLanes() {
     return refused(
         Refusal.Reason.NO_LANES,

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wickmark.imaging.card.CardView;
 import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.lane.BeyondFront;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneFinder;
 import wickmark.imaging.lane.LaneTrack;
@@ -169,8 +170,12 @@ final class StripStages {
             straight.front(),
             lanes.tracks(),
             assembly.relativeScale());
-    if (StripConfidence.ofFront(chosen.layout(), straight.front()) < LEAST_FRONT_CONFIDENCE) {
+    double ofFront = StripConfidence.ofFront(chosen.layout(), straight.front());
+    if (ofFront < LEAST_FRONT_CONFIDENCE) {
       return StripRefusals.noFront();
+    }
+    if (FindingDoubts.doubtsFront(ofFront) && BeyondFront.holdsDye(map, straight.front())) {
+      return StripRefusals.dyeBeyondFront();
     }
     List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));
     doubts.addAll(StripExposure.doubts(strip, doubts));

@@ -39,6 +39,12 @@ final class SurfaceFit {
    */
   private static final double MOST_BOW = 0.1;
 
+  /**
+   * Part of a bow that only one of the two sides has, from which it is not believed: a side that
+   * was cut so, or followed along something else. What is raised pushes both outwards.
+   */
+  private static final double MOST_ONE_SIDED = 0.6;
+
   /** How sharply belief ends there: at half of it 1 part in 64 is lost. */
   private static final int FADING = 6;
 
@@ -86,9 +92,8 @@ final class SurfaceFit {
    * How the distance between two opposite sides departs from running straight between its ends, as
    * a part of it: coefficients of the bow, of the lopsided bow and of waves, each drawn towards 0
    * as far as the scissors could have made it. What height does to the one side it does to the
-   * other, in proportion to how far each lies from the nadir; how far the waves of the two sides
-   * are from that tells how well this sheet is cut. A bow that no paper on a desk has is not
-   * believed.
+   * other, in proportion to how far each lies from the nadir; how far the two sides are from that
+   * tells how well this sheet is cut. A bow that no paper on a desk has is not believed.
    */
   private static Bend bend(
       StripFrame frame,
@@ -124,30 +129,34 @@ final class SurfaceFit {
     double[] shifts = coefficients(shift);
     double lever = (lowMean - nadir + highMean - nadir) / mean;
     double usual = WAVY_CUT * cut / mean;
-    double[] scissors = new double[SHAPES.size()];
+    double[] byOneSide = new double[SHAPES.size()];
     double wavy = usual * usual / 2;
-    for (int i = 2; i < SHAPES.size(); i++) {
-      double byOneSide = shifts[i] - lever * heights[i];
-      scissors[i] = Math.hypot(usual, byOneSide);
-      wavy += byOneSide * byOneSide / (SHAPES.size() - 2) / 2;
+    for (int i = 0; i < SHAPES.size(); i++) {
+      byOneSide[i] = shifts[i] - lever * heights[i];
+      wavy += i < 2 ? 0 : byOneSide[i] * byOneSide[i] / (SHAPES.size() - 2) / 2;
     }
     wavy = Math.sqrt(wavy);
     // Who cuts waves cuts bows.
     double sigma = Math.max(cut / mean, BOWS_PER_WAVE * wavy);
     List<Double> believed = new ArrayList<>();
-    double bow = shrunk(heights[0], 0.5 * sigma) * plausible(heights[0] / frame.cell() / length);
+    double bow =
+        shrunk(heights[0], 0.5 * sigma)
+            * plausible(heights[0] / frame.cell() / length, MOST_BOW)
+            * plausible(byOneSide[0] / heights[0], MOST_ONE_SIDED);
     believed.add(bow);
-    believed.add(shrunk(heights[1], 1.2 * sigma));
+    believed.add(
+        shrunk(heights[1], 1.2 * sigma) * plausible(byOneSide[1] / heights[1], MOST_ONE_SIDED));
     for (int i = 2; i < SHAPES.size(); i++) {
-      believed.add(shrunk(heights[i], 1.5 * Math.max(wavy, scissors[i])));
+      double cutSo = Math.hypot(usual, byOneSide[i]);
+      believed.add(shrunk(heights[i], 1.5 * Math.max(wavy, cutSo)));
     }
     double doubt = Math.hypot(0.5 * sigma, UNBELIEVED * (heights[0] - bow));
     return new Bend(believed, MEAN_OF_BOW * doubt);
   }
 
-  /** Belief in a bow whose height over its span is this, 1 to 0. */
-  private static double plausible(double heightOverSpan) {
-    return 1 / (1 + StrictMath.pow(heightOverSpan / MOST_BOW, FADING));
+  /** Belief in a bow of which a figure is this where it ends at that, 1 to 0. */
+  private static double plausible(double figure, double end) {
+    return Double.isNaN(figure) ? 1 : 1 / (1 + StrictMath.pow(figure / end, FADING));
   }
 
   private static double part(int k) {

@@ -85,6 +85,24 @@ class SurfaceFitTest {
     assertThat(Math.abs(believed)).isLessThan(0.3 * right);
   }
 
+  /** A side that was followed 1.5 mm beside the sheet, along a ruler's edge say. */
+  @Test
+  void aBowOfOneSideIsNoHeight() {
+    DoubleUnaryOperator bow = t -> 4 * t * (1 - t);
+    PaperSurface one =
+        SurfaceFit.fit(
+            frame(), sides(t -> 1, t -> -1.5 * bow.applyAsDouble(t), t -> 0), CELLS_PER_MM);
+    PaperSurface both =
+        SurfaceFit.fit(
+            frame(), sides(t -> 1 + 1.5 / 60 * bow.applyAsDouble(t), t -> 0, t -> 0), CELLS_PER_MM);
+
+    double believed = one.magnification(WIDTH / 2, HEIGHT / 2) - 1;
+    double right = both.magnification(WIDTH / 2, HEIGHT / 2) - 1;
+    assertThat(right).isCloseTo(1.5 / 60, within(0.003));
+    assertThat(Math.abs(believed)).isLessThan(0.1 * right);
+    assertThat(one.doubt()).isGreaterThan(0.004);
+  }
+
   @Test
   void aStraightCutFlatSheetIsFlat() {
     PaperSurface flat = SurfaceFit.fit(frame(), sides(t -> 1, t -> 0, t -> 0), CELLS_PER_MM);
