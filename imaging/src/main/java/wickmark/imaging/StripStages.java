@@ -174,7 +174,9 @@ final class StripStages {
     if (ofFront < LEAST_FRONT_CONFIDENCE) {
       return StripRefusals.noFront();
     }
-    if (FindingDoubts.doubtsFront(ofFront) && BeyondFront.holdsDye(map, straight.front())) {
+    if (straight.front().kind() == LineKind.TIDE_MARK
+        && FindingDoubts.doubtsFront(ofFront)
+        && BeyondFront.holdsDye(map, straight.front())) {
       return StripRefusals.dyeBeyondFront();
     }
     List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));

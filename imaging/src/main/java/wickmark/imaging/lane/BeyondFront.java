@@ -17,25 +17,39 @@ public final class BeyondFront {
 
   private static final double FLANK = 0.02;
 
+  /** Channels that differ by less than this part of the density are grey: pencil, or a dark pen. */
+  private static final double GREY = 0.3;
+
   /** Least area of a spot's stain, mm². */
   private static final double LEAST_MM2 = 4;
 
   private BeyondFront() {}
 
-  /** Says whether there is coloured stain as large as a spot; pencil has no colour. */
+  /** Says whether there is coloured stain as large as a spot. */
   public static boolean holdsDye(DensityMap map, FittedLine front) {
     double mm = map.cellsPerMm();
-    Raster chroma = Smoothing.gaussian(map.chroma(), SMOOTHING_MM * mm);
+    Raster[] smooth = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      smooth[c] = Smoothing.gaussian(map.density()[c], SMOOTHING_MM * mm);
+    }
+    Raster colour = new Raster(map.width(), map.height());
     for (int x = 0; x < map.width(); x++) {
-      int from = (int) Math.max(0, front.at(x + 0.5) - MARGIN_MM * mm);
-      for (int y = from; y < map.height(); y++) {
-        chroma.set(x, y, 0);
+      int to = (int) Math.min(map.height(), front.at(x + 0.5) - MARGIN_MM * mm);
+      for (int y = 0; y < to; y++) {
+        colour.set(x, y, colour(smooth, x, y));
       }
     }
     int stained = 0;
-    for (float cell : Hysteresis.above(chroma, SURE, FLANK).cells()) {
+    for (float cell : Hysteresis.above(colour, SURE, FLANK).cells()) {
       stained += cell > 0 ? 1 : 0;
     }
     return stained > LEAST_MM2 * mm * mm;
+  }
+
+  /** Difference of the channels where it is a fair part of their density, else 0. */
+  private static float colour(Raster[] density, int x, int y) {
+    float most = Math.max(density[0].at(x, y), Math.max(density[1].at(x, y), density[2].at(x, y)));
+    float least = Math.min(density[0].at(x, y), Math.min(density[1].at(x, y), density[2].at(x, y)));
+    return most - least > GREY * most ? most - least : 0;
   }
 }

@@ -25,6 +25,12 @@ class BeyondFrontTest {
     assertThat(beyond(8, 0.3, 0.3)).isFalse();
   }
 
+  /** Black is never quite without colour. */
+  @Test
+  void aDarkPenOnThePaperIsNoDye() {
+    assertThat(beyond(8, 1.4, 1.2)).isFalse();
+  }
+
   @Test
   void aSpotThatRanWithTheFrontIsNotBeyond() {
     assertThat(beyond(20.5, 0.3, 0.02)).isFalse();
