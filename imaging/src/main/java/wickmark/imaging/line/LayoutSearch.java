@@ -128,10 +128,18 @@ public final class LayoutSearch {
     fronts.removeIf(
         front ->
             lines.stream()
-                .anyMatch(
-                    line -> line.kind() == LineKind.INK && apart(line, front, map) < INK_RUN_MM));
+                .anyMatch(line -> apart(line, front, map) < INK_RUN_MM && isInk(line, front)));
     fronts.add(null);
     return fronts;
+  }
+
+  /**
+   * Whether a front is the course of a line of ink: pencil in warm light, or on tinted paper, has a
+   * colour too, but is darker than coloured.
+   */
+  private static boolean isInk(CrossLine line, CrossLine front) {
+    boolean pencil = front.kind() == LineKind.PENCIL && front.strength() > line.strength();
+    return line.kind() == LineKind.INK && !pencil;
   }
 
   /** Whether the front lies above the baseline, and as far as it must where it was found. */

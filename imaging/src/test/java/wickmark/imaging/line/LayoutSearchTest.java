@@ -93,6 +93,14 @@ class LayoutSearchTest {
             });
   }
 
+  /** Pencil in the light of a lamp, on tinted paper: brown as well as dark. */
+  @Test
+  void aPencilledFrontInWarmLightIsNoInk() {
+    lineAt(100, new double[] {0.11, 0.14, 0.19}, 1.2);
+
+    assertFront(layout(), LineKind.PENCIL);
+  }
+
   @Test
   void aDeepTideMarkIsTheFrontAndNoLineOfInk() {
     lineAt(100, BROWN, 3);
