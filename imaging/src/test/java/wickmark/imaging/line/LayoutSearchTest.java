@@ -96,7 +96,7 @@ class LayoutSearchTest {
   /** Pencil in the light of a lamp, on tinted paper: brown as well as dark. */
   @Test
   void aPencilledFrontInWarmLightIsNoInk() {
-    lineAt(100, new double[] {0.11, 0.14, 0.19}, 1.2);
+    lineAt(100, new double[] {0.14, 0.18, 0.25}, 1.2);
 
     assertFront(layout(), LineKind.PENCIL);
   }
