@@ -7,6 +7,8 @@ import static wickmark.core.match.Lanes.GREEN;
 import static wickmark.core.match.Lanes.ORANGE;
 import static wickmark.core.match.Lanes.RED;
 import static wickmark.core.match.Lanes.YELLOW;
+import static wickmark.core.match.Lanes.names;
+import static wickmark.core.match.Lanes.read;
 import static wickmark.core.match.Lanes.reference;
 import static wickmark.core.match.Lanes.unknown;
 
@@ -210,89 +212,6 @@ class IdentificationTest {
     }
   }
 
-  @Nested
-  class OfDyesThatStayed {
-    private final LaneSignature moving = reference("A", Dye.of(RED, 0.5));
-    private final LaneSignature staying = reference("B", Dye.of(BLUE, 0));
-
-    @Test
-    void countsWhereNoOtherReferenceLeftThatColour() {
-      UnknownReading reading =
-          read(moving, staying, unknown(Dye.of(RED, 0.5), Dye.of(BLUE, 0.005)));
-
-      assertThat(names(reading)).containsExactly(List.of("A", "B"));
-      assertThat(reading.ruledOut()).isEmpty();
-      assertThat(reading.findings().get(0)).startsWith("X is consistent with A.");
-      assertThat(reading.findings().get(1)).startsWith("What stayed at the origin of X has");
-    }
-
-    @Test
-    void canBeAllThatThereIs() {
-      assertThat(names(read(moving, staying, unknown(Dye.of(BLUE, 0)))))
-          .containsExactly(List.of("B"));
-    }
-
-    @Test
-    void areRuledOutByAnotherColour() {
-      UnknownReading reading = read(moving, staying, unknown(Dye.of(RED, 0.5), Dye.of(RED, 0)));
-
-      assertThat(names(reading)).containsExactly(List.of("A"));
-      assertThat(reading.ruledOut())
-          .containsExactly(
-              new UnknownReading.RuledOut(
-                  "B",
-                  "all of its colour stayed at the origin, where X has none of it that no other"
-                      + " left"));
-    }
-
-    @Test
-    void doNotCountWhereAnotherReferenceLeftTheSameColour() {
-      LaneSignature leaves = reference("A", Dye.of(RED, 0.5), Dye.of(BLUE, 0));
-
-      assertThat(names(read(leaves, staying, unknown(Dye.of(RED, 0.5), Dye.of(BLUE, 0)))))
-          .containsExactly(List.of("A"));
-    }
-  }
-
-  /** Two dyes of one colour whose spots run together: colour cannot tell that there are two. */
-  @Nested
-  class OfDyesThatMayHide {
-    private final LaneSignature slow = reference("A", Dye.of(RED, 0.665));
-    private final LaneSignature fast = reference("B", Dye.of(RED, 0.705));
-
-    @Test
-    void saysThatALongSpotMayBeTwo() {
-      UnknownReading reading = read(slow, fast, unknown(Dye.of(RED, 0.698).tall(0.065)));
-
-      assertThat(names(reading)).containsExactly(List.of("B"));
-      assertThat(reading.hidden()).containsExactly(new UnknownReading.HiddenDye(1, "A", 1, 0.665));
-      assertThat(reading.ruledOut()).isEmpty();
-      assertThat(reading.findings())
-          .contains(
-              "A cannot be ruled out: its spot 1 (Rf 0.67) lies within spot 1 of X, which has its"
-                  + " colour and is longer than one dye's.");
-    }
-
-    @Test
-    void doesNotSaySoOfASpotAsLongAsThatOfOneDye() {
-      assertThat(read(slow, fast, unknown(Dye.of(RED, 0.698))).hidden()).isEmpty();
-    }
-
-    @Test
-    void doesNotSaySoOfADyeOfAnotherColour() {
-      LaneSignature other = reference("A", Dye.of(BLUE, 0.665));
-
-      assertThat(read(other, fast, unknown(Dye.of(RED, 0.698).tall(0.065))).hidden()).isEmpty();
-    }
-
-    @Test
-    void doesNotSaySoWhereAnotherSpotOfTheReferenceIsMissing() {
-      LaneSignature two = reference("A", Dye.of(RED, 0.665), Dye.of(BLUE, 0.3));
-
-      assertThat(read(two, fast, unknown(Dye.of(RED, 0.698).tall(0.065))).hidden()).isEmpty();
-    }
-  }
-
   @Test
   void putsASpotOfAReferenceTogetherThatFellApart() {
     LaneSignature inTwo =
@@ -454,13 +373,5 @@ class IdentificationTest {
     assertThat(LaneReading.of(unknown())).isEqualTo("no spot found");
     assertThat(LaneReading.of(unknown(Dye.of(BLUE, 0).flagged(SpotFlag.AT_ORIGIN))))
         .startsWith("all of the colour stayed at the origin");
-  }
-
-  private static UnknownReading read(LaneSignature... lanes) {
-    return Identification.of(List.of(lanes), MatchSettings.defaults()).get(0);
-  }
-
-  private static List<List<String>> names(UnknownReading reading) {
-    return reading.explanations().stream().map(UnknownReading.Explanation::references).toList();
   }
 }

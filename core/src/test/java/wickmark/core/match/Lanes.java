@@ -46,6 +46,16 @@ final class Lanes {
     return new LaneSignature(name, role, spots);
   }
 
+  /** What is read of the only unknown among these lanes. */
+  static UnknownReading read(LaneSignature... lanes) {
+    return Identification.of(List.of(lanes), MatchSettings.defaults()).get(0);
+  }
+
+  /** The sets of references that explain it. */
+  static List<List<String>> names(UnknownReading reading) {
+    return reading.explanations().stream().map(UnknownReading.Explanation::references).toList();
+  }
+
   /** A dye at a place on the strip. */
   record Dye(
       DyeAbsorbance absorbance,

@@ -32,11 +32,13 @@ public final class BeyondFront {
     for (int c = 0; c < 3; c++) {
       smooth[c] = Smoothing.gaussian(map.density()[c], SMOOTHING_MM * mm);
     }
-    Raster colour = new Raster(map.width(), map.height());
+    Raster colour = DensityMap.chroma(smooth);
     for (int x = 0; x < map.width(); x++) {
-      int to = (int) Math.min(map.height(), front.at(x + 0.5) - MARGIN_MM * mm);
-      for (int y = 0; y < to; y++) {
-        colour.set(x, y, colour(smooth, x, y));
+      double to = front.at(x + 0.5) - MARGIN_MM * mm;
+      for (int y = 0; y < map.height(); y++) {
+        if (y >= to || colour.at(x, y) < GREY * most(smooth, x, y)) {
+          colour.set(x, y, 0);
+        }
       }
     }
     int stained = 0;
@@ -46,10 +48,7 @@ public final class BeyondFront {
     return stained > LEAST_MM2 * mm * mm;
   }
 
-  /** Difference of the channels where it is a fair part of their density, else 0. */
-  private static float colour(Raster[] density, int x, int y) {
-    float most = Math.max(density[0].at(x, y), Math.max(density[1].at(x, y), density[2].at(x, y)));
-    float least = Math.min(density[0].at(x, y), Math.min(density[1].at(x, y), density[2].at(x, y)));
-    return most - least > GREY * most ? most - least : 0;
+  private static float most(Raster[] density, int x, int y) {
+    return Math.max(density[0].at(x, y), Math.max(density[1].at(x, y), density[2].at(x, y)));
   }
 }

@@ -140,7 +140,12 @@ public record DensityMap(
 
   /** The greatest difference between two channels: colour of any hue, and no shadow. */
   public Raster chroma() {
-    Raster out = new Raster(width(), height());
+    return chroma(density);
+  }
+
+  /** The same of any three densities, red, green and blue. */
+  public static Raster chroma(Raster[] density) {
+    Raster out = new Raster(density[0].width(), density[0].height());
     float[] red = density[0].cells();
     float[] green = density[1].cells();
     float[] blue = density[2].cells();

@@ -1,8 +1,6 @@
 package wickmark.imaging.spot;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import wickmark.core.chromatogram.SpotFlag;
@@ -72,7 +70,7 @@ final class OriginStain {
       return Optional.empty();
     }
     boolean[] in = VisibleExtent.around(chroma, densest, Math.max(LEAST_RIM, RIM * peak));
-    SpotRegion.Box box = box(in, size);
+    SpotRegion.Box box = VisibleExtent.box(in, size, 0, 0);
     double least = LEAST_SIZE_MM * mm;
     // What reaches the window's rim is a tail, a neighbour, or the ink of the line.
     boolean inside = box.left() > 0 && box.top() > 0 && box.right() < size && box.bottom() < size;
@@ -96,7 +94,7 @@ final class OriginStain {
     for (int c = 0; c < 3; c++) {
       channels[c] = Smoothing.gaussian(cut(map.density()[c], left, top, size), SMOOTHING_MM * mm);
     }
-    Raster chroma = new DensityMap(channels, channels[0], channels[0], mm, map.noise()).chroma();
+    Raster chroma = DensityMap.chroma(channels);
     // Smoothing has carried some beyond the sheet.
     for (int i = 0; i < size * size; i++) {
       int x = left + i % size;
@@ -140,22 +138,6 @@ final class OriginStain {
     return true;
   }
 
-  private static SpotRegion.Box box(boolean[] in, int size) {
-    int x0 = size;
-    int x1 = -1;
-    int y0 = size;
-    int y1 = -1;
-    for (int i = 0; i < in.length; i++) {
-      if (in[i]) {
-        x0 = Math.min(x0, i % size);
-        x1 = Math.max(x1, i % size);
-        y0 = Math.min(y0, i / size);
-        y1 = Math.max(y1, i / size);
-      }
-    }
-    return new SpotRegion.Box(x0, x1 + 1.0, y0, y1 + 1.0);
-  }
-
   private SpotRegion region(
       Raster chroma, boolean[] in, int densest, SpotRegion.Box box, int left, int top) {
     int size = chroma.width();
@@ -195,7 +177,6 @@ final class OriginStain {
     if (peak < SpotMeasurer.FAINT) {
       flags.add(SpotFlag.FAINT);
     }
-    List<double[]> outline = new ArrayList<>(VisibleExtent.outline(in, size, size, left, top));
     return new SpotRegion(
         new SpotRegion.Centroid(
             left + mx / sum, top + my / sum, COVERED * (box.bottom() - box.top())),
@@ -207,6 +188,6 @@ final class OriginStain {
         LabColour.of(new LinearRgb(light[0], light[1], light[2])),
         flags,
         Math.min(0.99, chroma.cells()[densest] / (chroma.cells()[densest] + LEAST_RIM)),
-        outline);
+        VisibleExtent.outline(in, size, size, left, top));
   }
 }

@@ -114,7 +114,7 @@ final class SpotMeasurer {
       return null;
     }
     boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
-    SpotRegion.Box box = box(visible);
+    SpotRegion.Box box = VisibleExtent.box(visible, width, left, top);
     double size = Math.min(box.right() - box.left(), box.bottom() - box.top()) / mm;
     if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
       return null;
@@ -188,22 +188,6 @@ final class SpotMeasurer {
       }
     }
     return false;
-  }
-
-  private SpotRegion.Box box(boolean[] visible) {
-    int x0 = width;
-    int x1 = -1;
-    int y0 = height;
-    int y1 = -1;
-    for (int i = 0; i < visible.length; i++) {
-      if (visible[i]) {
-        x0 = Math.min(x0, i % width);
-        x1 = Math.max(x1, i % width);
-        y0 = Math.min(y0, i / width);
-        y1 = Math.max(y1, i / width);
-      }
-    }
-    return new SpotRegion.Box(left + x0, left + x1 + 1.0, top + y0, top + y1 + 1.0);
   }
 
   private SpotRegion region(

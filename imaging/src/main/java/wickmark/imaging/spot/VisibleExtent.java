@@ -31,6 +31,30 @@ final class VisibleExtent {
   }
 
   /**
+   * The smallest box around an extent.
+   *
+   * @param width cells in a row of the extent
+   * @param left column of its first cell on the map
+   * @param top row of its first cell on the map
+   */
+  static SpotRegion.Box box(boolean[] in, int width, int left, int top) {
+    int height = in.length / width;
+    int x0 = width;
+    int x1 = -1;
+    int y0 = height;
+    int y1 = -1;
+    for (int i = 0; i < in.length; i++) {
+      if (in[i]) {
+        x0 = Math.min(x0, i % width);
+        x1 = Math.max(x1, i % width);
+        y0 = Math.min(y0, i / width);
+        y1 = Math.max(y1, i / width);
+      }
+    }
+    return new SpotRegion.Box(left + x0, left + x1 + 1.0, top + y0, top + y1 + 1.0);
+  }
+
+  /**
    * The extent's hull as seen from its rows: left rims downwards, right rims upwards, every few
    * rows, {x, y} each.
    */
