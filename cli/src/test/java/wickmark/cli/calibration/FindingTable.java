@@ -158,10 +158,7 @@ final class FindingTable {
       TruthFile.Lane truth, RunRecord.Lane lane, RunRecord record, List<Finding> out) {
     List<RunRecord.Spot> found =
         lane.spots().stream().sorted(Comparator.comparingDouble(RunRecord.Spot::rf)).toList();
-    int[] pair =
-        SpotPairing.of(
-            truth.spots().stream().map(TruthFile.Spot::rf).toList(),
-            found.stream().map(RunRecord.Spot::rf).toList());
+    int[] pair = SpotPairing.of(truth.spots(), found.stream().map(RunRecord.Spot::rf).toList());
     boolean[] real = new boolean[found.size()];
     for (int j : pair) {
       if (j >= 0) {
@@ -169,7 +166,7 @@ final class FindingTable {
       }
     }
     for (int j = 0; j < found.size(); j++) {
-      if (found.get(j).rf() >= StripScore.ORIGIN) {
+      if (found.get(j).rf() >= TruthFile.Spot.ORIGIN) {
         out.add(finding(Kind.SPOT, real[j], found.get(j).confidence(), record));
       }
     }

@@ -3,24 +3,17 @@ package wickmark.cli.calibration;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import wickmark.cli.measuring.MeasuredStrip;
-import wickmark.cli.measuring.MeasuringRequest;
-import wickmark.cli.measuring.PictureMeasuring;
 import wickmark.cli.photo.PhotoFile;
 import wickmark.cli.photo.UnreadablePictureException;
 import wickmark.core.record.RunRecord;
@@ -88,17 +81,8 @@ public final class WarningTable {
   }
 
   private void measure(Path folder, Set<Way> ways) throws IOException {
-    Map<String, List<TruthFile>> byPicture = new TreeMap<>();
-    List<Path> truths;
-    try (Stream<Path> files = Files.list(folder)) {
-      truths = files.filter(f -> f.toString().endsWith(".truth.json")).sorted().toList();
-    }
-    for (Path path : truths) {
-      TruthFile truth = TruthFile.read(path);
-      byPicture.computeIfAbsent(truth.file(), name -> new ArrayList<>()).add(truth);
-    }
     int number = 0;
-    for (Map.Entry<String, List<TruthFile>> entry : byPicture.entrySet()) {
+    for (Map.Entry<String, List<TruthFile>> entry : TruthSet.read(folder).entrySet()) {
       number++;
       Photo photo;
       try {
@@ -109,14 +93,14 @@ public final class WarningTable {
       }
       List<TruthFile> strips = entry.getValue();
       if (ways.contains(Way.NAMED)) {
-        count(entry.getKey(), strips, measured(photo, named(strips)), Way.NAMED);
+        count(entry.getKey(), strips, TruthSet.measured(photo, TruthSet.named(strips)), Way.NAMED);
       }
-      if (strips.stream().anyMatch(s -> s.expected().equals("refuse"))) {
+      if (strips.stream().anyMatch(TruthFile::toRefuse)) {
         continue;
       }
       ReadingRequest nothing = ReadingRequest.nothing();
       if (ways.contains(Way.UNNAMED)) {
-        count(entry.getKey() + " unnamed", strips, measured(photo, nothing), Way.UNNAMED);
+        count(entry.getKey() + " unnamed", strips, TruthSet.measured(photo, nothing), Way.UNNAMED);
       }
       if (ways.contains(Way.SPOILT)) {
         List<Spoiling> spoilings = List.of(Spoiling.values());
@@ -124,31 +108,10 @@ public final class WarningTable {
         Spoiling spoiling = spoilings.get(number % kinds);
         Spoiling.Spoilt bad = spoiling.of(photo, strips, new Dice(number));
         String name = entry.getKey() + " " + spoiling.name().toLowerCase(Locale.ROOT);
-        ReadingRequest said = number / kinds % 2 == 0 ? named(strips) : nothing;
-        count(name, bad.strips(), measured(bad.photo(), said), Way.SPOILT);
+        ReadingRequest said = number / kinds % 2 == 0 ? TruthSet.named(strips) : nothing;
+        count(name, bad.strips(), TruthSet.measured(bad.photo(), said), Way.SPOILT);
       }
     }
-  }
-
-  private static List<MeasuredStrip> measured(Photo photo, ReadingRequest said) {
-    return new PictureMeasuring().measure(photo, MeasuringRequest.of(said));
-  }
-
-  private static ReadingRequest named(List<TruthFile> strips) {
-    ReadingRequest nothing = ReadingRequest.nothing();
-    List<TruthFile.Lane> lanes = strips.size() == 1 ? strips.get(0).lanes() : List.of();
-    Set<String> unknowns =
-        lanes.stream()
-            .filter(lane -> lane.role().equals("unknown"))
-            .map(TruthFile.Lane::name)
-            .collect(Collectors.toCollection(LinkedHashSet::new));
-    return new ReadingRequest(
-        lanes.stream().map(TruthFile.Lane::name).toList(),
-        unknowns,
-        OptionalInt.empty(),
-        nothing.scale(),
-        nothing.strip(),
-        nothing.lines());
   }
 
   private void count(
@@ -160,21 +123,18 @@ public final class WarningTable {
     }
     for (int i = 0; i < strips.size(); i++) {
       TruthFile truth = strips.get(i);
-      boolean refuse = truth.expected().equals("refuse");
       if (outcomes.get(i) instanceof MeasuredStrip.Done done) {
-        List<String> wrong =
-            refuse ? List.of("should be refused") : StripScore.wrong(truth, done.record());
+        List<String> wrong = StripScore.of(truth, done).wrong();
         List<FindingTable.Finding> found =
-            refuse ? List.of() : FindingTable.of(truth, done.record());
+            truth.toRefuse() ? List.of() : FindingTable.of(truth, done.record());
         // As drawn, with and without names, all but the lanes is found alike.
         findings.add(
             found.stream()
                 .filter(f -> way != Way.UNNAMED || f.kind() == FindingTable.Kind.LANES)
                 .toList());
-        boolean scaleless = truth.expected().equals("rf-only");
-        count(picture, wrong, done.record().warnings(), scaleless, tally);
+        count(picture, wrong, done.record().warnings(), !truth.hasScale(), tally);
         found.forEach(f -> out.println("  " + picture + ": " + f));
-      } else if (!refuse) {
+      } else if (!truth.toRefuse()) {
         tally.refused++;
         out.println(picture + ": refused, should be measured");
       }

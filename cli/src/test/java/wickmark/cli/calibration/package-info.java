@@ -1,10 +1,11 @@
 /**
- * How well a record's warnings tell right pictures from wrong ones, over a set with truths.
+ * How well pictures with known truths are measured, and how well a record's warnings and
+ * confidences tell right from wrong.
  *
  * <pre>
- * java -cp testdata/target/classes wickmark.testdata.set.DrawSet --out drawn-set --seed 1
+ * mvn -q -Dquick -DskipTests -Pscore -Dscore.seed=1 verify
  * java -cp "cli/target/test-classes:testdata/target/classes:cli/target/wickmark/lib/*" \
- *     wickmark.cli.calibration.WarningTable --named --unnamed --spoilt drawn-set
+ *     wickmark.cli.calibration.WarningTable --named --unnamed --spoilt cli/target/drawn/seed-1-97
  * </pre>
  */
 @NullMarked
