@@ -59,7 +59,7 @@ final class CardPlace {
   /** Outlines of sheets that lie wholly on the place, in the photo. */
   SheetOutlines outlines(int best, int most, List<PhotoArea> ignored) {
     return StripFinder.in(straight, ignored.stream().map(this::inPlace).toList())
-        .outlines(best, most, List.of())
+        .outlines(best, most, List.of(), false)
         .map(this::inPhoto)
         .where(this::isWithin);
   }

@@ -80,13 +80,14 @@ public final class StripReader {
     if (!onCard.isEmpty() && StripSelection.saidBeside(onCard, request).isEmpty()) {
       return onCard;
     }
-    SheetOutlines seen = anywhere(scales, early, BEST_OUTLINES, MOST_OUTLINES);
+    SheetOutlines seen = anywhere(scales, early, BEST_OUTLINES, MOST_OUTLINES, false);
     List<StripChoice.Candidate> strips = strips(seen, scales);
     if (strips.stream().noneMatch(StripSelection::isSure)) {
-      // A strip on tiles or on a tray ranks below what it lies on.
+      // A strip on tiles or on a tray ranks below what it lies on, and so does one on a white
+      // ruler.
       int more = MORE_OUTLINES + MOST_OUTLINES;
       List<StripChoice.Candidate> further =
-          strips(anywhere(scales, early, MORE_OUTLINES, more), scales);
+          strips(anywhere(scales, early, MORE_OUTLINES, more, true), scales);
       strips = further.stream().anyMatch(StripSelection::isConvincing) ? further : strips;
     }
     boolean sheet = seen.stream().anyMatch(outline -> outline.score() > CLEAR_SHEET);
@@ -114,11 +115,12 @@ public final class StripReader {
         .orElse(List.of());
   }
 
-  private SheetOutlines anywhere(ScaleSources scales, EarlySearch early, int best, int most) {
+  private SheetOutlines anywhere(
+      ScaleSources scales, EarlySearch early, int best, int most, boolean onRulers) {
     watch.enters(ReadingStage.FIND);
     return early
         .sheets()
-        .outlines(best, most, RulerRow.marks(scales.rulers()))
+        .outlines(best, most, RulerRow.marks(scales.rulers()), onRulers)
         .where(o -> scales.card().filter(card -> CardPlace.isCard(card, o)).isEmpty());
   }
 }

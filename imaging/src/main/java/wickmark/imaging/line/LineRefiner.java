@@ -36,6 +36,18 @@ public final class LineRefiner {
    */
   private static final double HALF_TRUST_COLOUR = 0.02;
 
+  /** Where no tide mark is, beside one, to tell what the paper's grain alone looks like, mm. */
+  private static final double[] BESIDE_MM = {-6, -4, 4, 6};
+
+  /**
+   * Shares of the width in which a tide mark is deeper than the mean of the grain beside it: a
+   * front is from side to side (0.95 and more in practice pictures), grain is in half of the width,
+   * and a course through the rims of spots has nothing between them.
+   */
+  private static final double SEEN_IN_HALF = 0.5;
+
+  private static final double SEEN_THROUGHOUT = 0.8;
+
   private final DensityMap map;
   private final Layout.LinePath path;
   private final Raster signal;
@@ -74,14 +86,24 @@ public final class LineRefiner {
     double[] contrast = new double[bins];
     double[] tint = new double[bins];
     int n = 0;
+    int onPaper = 0;
+    int seen = 0;
+    double grain = path.kind() == LineKind.TIDE_MARK ? contrastBeside(bins) : 0;
     double ticks = TICKS_MM * map.cellsPerMm();
     for (int b = 0; b < bins; b++) {
       double fromRim = Math.min(b, bins - 1 - b) * map.width() / (double) bins;
       if (path.kind() == LineKind.TICKS && fromRim > ticks) {
         continue;
       }
-      double[] point = point(b * map.width() / bins, (b + 1) * map.width() / bins);
+      int from = b * map.width() / bins;
+      int to = (b + 1) * map.width() / bins;
+      if (!isOnPaper(from, to, 0)) {
+        continue;
+      }
+      onPaper++;
+      double[] point = point(from, to, 0);
       if (point != null) {
+        seen += point[2] > grain ? 1 : 0;
         u[n] = (point[0] - map.width() / 2.0) / (map.width() / 2.0);
         y[n] = point[1];
         contrast[n] = point[2];
@@ -113,8 +135,38 @@ public final class LineRefiner {
         box(best.coefficients()),
         best.covariance(),
         best.sigma(),
-        path.certainty(),
+        path.certainty() * throughout(seen / (double) onPaper),
         n / (double) bins);
+  }
+
+  /** What is left of a tide mark's certainty that is seen in so much of the width, 0 to 1. */
+  private double throughout(double seen) {
+    double more = (seen - SEEN_IN_HALF) / (SEEN_THROUGHOUT - SEEN_IN_HALF);
+    return path.kind() == LineKind.TIDE_MARK ? Math.max(0, Math.min(1, more)) : 1;
+  }
+
+  /** Mean contrast of courses beside this one, the middle of them; 0 where none is on paper. */
+  private double contrastBeside(int bins) {
+    double[] means = new double[BESIDE_MM.length];
+    int courses = 0;
+    for (double aside : BESIDE_MM) {
+      double rows = aside * map.cellsPerMm();
+      double sum = 0;
+      int n = 0;
+      for (int b = 0; b < bins; b++) {
+        int from = b * map.width() / bins;
+        int to = (b + 1) * map.width() / bins;
+        if (isOnPaper(from, to, rows)) {
+          double[] point = point(from, to, rows);
+          sum += point == null ? 0 : point[2];
+          n++;
+        }
+      }
+      if (n > 0) {
+        means[courses++] = sum / n;
+      }
+    }
+    return courses == 0 ? 0 : median(Arrays.copyOf(means, courses));
   }
 
   /** The coarse course as it is, where the fine map shows too little of the line. */
@@ -141,31 +193,46 @@ public final class LineRefiner {
     return list;
   }
 
+  /** Row of the coarse course in the middle of a column, and so many rows beside it. */
+  private double course(double x, double beside) {
+    return path.at(x / map.width()) * map.height() + beside;
+  }
+
+  private boolean isOnPaper(int x, double beside) {
+    int row = (int) Math.floor(course(x + 0.5, beside));
+    return row >= 0 && row < map.height() && map.paper().at(x, row) != 0;
+  }
+
+  private boolean isOnPaper(int from, int to, double beside) {
+    int used = 0;
+    for (int x = from; x < to; x++) {
+      used += isOnPaper(x, beside) ? 1 : 0;
+    }
+    return used >= 0.5 * (to - from);
+  }
+
   /**
    * {column, row, contrast, greatest colour near it} of the line within some columns, or null where
    * it is not seen.
+   *
+   * @param beside how many rows beside the coarse course it is looked for
    */
-  private double @Nullable [] point(int from, int to) {
+  private double @Nullable [] point(int from, int to, double beside) {
     int half = (int) Math.ceil(window);
     double[] profile = new double[2 * half + 1];
     double[] tint = new double[2 * half + 1];
     double column = (from + to) / 2.0;
-    double centre = path.at(column / map.width()) * map.height();
     int used = 0;
     for (int x = from; x < to; x++) {
-      double at = path.at((x + 0.5) / map.width()) * map.height();
-      int row = (int) Math.floor(at);
-      if (row < 0 || row >= map.height() || map.paper().at(x, row) == 0) {
+      if (!isOnPaper(x, beside)) {
         continue;
       }
+      double at = course(x + 0.5, beside);
       used++;
       for (int k = -half; k <= half; k++) {
         profile[k + half] += signal.sample(x + 0.5, at + k);
         tint[k + half] += colour == null ? 0 : colour.sample(x + 0.5, at + k);
       }
-    }
-    if (used < 0.5 * (to - from)) {
-      return null;
     }
     double mostTint = 0;
     for (int k = 0; k < profile.length; k++) {
@@ -173,7 +240,9 @@ public final class LineRefiner {
       mostTint = Math.max(mostTint, tint[k] / used);
     }
     double[] peak = peak(profile, half);
-    return peak == null ? null : new double[] {column, centre + peak[0], peak[1], mostTint};
+    return peak == null
+        ? null
+        : new double[] {column, course(column, beside) + peak[0], peak[1], mostTint};
   }
 
   /** Centroid of the upper part of the peak over the straight level between the window's ends. */

@@ -14,9 +14,6 @@ public record MarkRow(PhotoPoint from, PhotoPoint to, double pixelsPerMm) {
   /** How far from the marks the ruler's own edge lies at the most, mm. */
   private static final double EDGE_MM = 6;
 
-  /** How far from a ruler's edge a strip is looked for beside it, mm. */
-  static final double BESIDE_MM = 14;
-
   /** Least part of a side that lies beside the row. */
   private static final double LEAST_BESIDE = 0.5;
 

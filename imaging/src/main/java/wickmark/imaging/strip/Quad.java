@@ -1,5 +1,6 @@
 package wickmark.imaging.strip;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -173,6 +174,49 @@ record Quad(double[] x, double[] y) {
       }
     }
     return true;
+  }
+
+  /**
+   * What lies on either side of a line that crosses two opposite sides, each with the piece of the
+   * line as its side 0; none if it does not.
+   *
+   * @param line x, y, x, y of two of its places
+   */
+  List<Quad> partsBeside(double[] line) {
+    for (int side = 0; side < 2; side++) {
+      double first = crossing(side, line);
+      double second = crossing(side + 2, line);
+      if (first > 0 && first < 1 && second > 0 && second < 1) {
+        return List.of(part(side, first, second), part(side + 2, second, first));
+      }
+    }
+    return List.of();
+  }
+
+  /** The part beyond the places at which side i and the one opposite are cut, the cut first. */
+  private Quad part(int i, double atSide, double atOpposite) {
+    int j = (i + 1) % 4;
+    int k = (i + 2) % 4;
+    int l = (i + 3) % 4;
+    return new Quad(
+        new double[] {between(x, k, l, atOpposite), between(x, i, j, atSide), x[j], x[k]},
+        new double[] {between(y, k, l, atOpposite), between(y, i, j, atSide), y[j], y[k]});
+  }
+
+  private static double between(double[] c, int from, int to, double part) {
+    return c[from] + part * (c[to] - c[from]);
+  }
+
+  /** Where a line cuts side i: 0 at its first corner, 1 at its second. */
+  private double crossing(int i, double[] line) {
+    double first = beside(line, i);
+    double second = beside(line, (i + 1) % 4);
+    return first / (first - second);
+  }
+
+  private double beside(double[] line, int corner) {
+    return (line[2] - line[0]) * (y[corner] - line[1])
+        - (line[3] - line[1]) * (x[corner] - line[0]);
   }
 
   private double apart(int corner, Quad other, int otherCorner) {

@@ -3,11 +3,9 @@ package wickmark.imaging.strip;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
-import wickmark.imaging.photo.PhotoPoint;
 import wickmark.imaging.raster.ColourRaster;
 
 /**
@@ -27,9 +25,6 @@ public final class StripFinder {
 
   /** How far off such a step the side is looked for, cells. */
   private static final double BESIDE_REACH = 5;
-
-  /** Least clearness of a step that may be the side of a sheet beside a ruler. */
-  private static final double CLEAR_STEP = 0.3;
 
   /** Outlines of one place that are taken beyond those that rank first. */
   private static final int MOST_OF_A_PLACE = 2;
@@ -84,9 +79,10 @@ public final class StripFinder {
    * @param best how many are taken by their rank alone
    * @param most how many at the most, with those of lower rank that lie elsewhere
    * @param rulers rows of marks: where a side runs along a ruler, a sheet is looked for beside it
+   * @param onRulers whether one is looked for on it, too, which takes longer
    */
-  public SheetOutlines outlines(int best, int most, List<MarkRow> rulers) {
-    List<RankedQuad> beside = distinct(Stream.of(besideRulers(best, rulers)));
+  public SheetOutlines outlines(int best, int most, List<MarkRow> rulers, boolean onRulers) {
+    List<RankedQuad> beside = distinct(Stream.of(byRulers(best, rulers, onRulers)));
     // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
     List<RankedQuad> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
     ranked.addAll(whole);
@@ -98,68 +94,23 @@ public final class StripFinder {
         tracer.outlines(spread.subList(first, spread.size())));
   }
 
-  /**
-   * The edge of a ruler is a better step than that of white paper on a white bench: where a good
-   * outline has a side that runs along a ruler, the clearest step a little inwards is tried, too.
-   */
-  private List<RankedQuad> besideRulers(int best, List<MarkRow> rulers) {
+  /** Sheets beside rulers and on them, of which the ruler's edge hides a side. */
+  private List<RankedQuad> byRulers(int best, List<MarkRow> rulers, boolean onRulers) {
+    SheetsByRulers sheets = new SheetsByRulers(paper, rulers, factor);
     List<RankedQuad> found = new ArrayList<>();
     for (RankedQuad r : seen.subList(0, Math.min(best, seen.size()))) {
-      for (int side = 0; side < 4; side++) {
-        for (MarkRow ruler : rulers) {
-          double[] line = r.quad().scaled(factor).line(side);
-          if (ruler.hasEdgeAt(new PhotoPoint(line[0], line[1]), new PhotoPoint(line[2], line[3]))) {
-            stepInside(r.quad(), side, ruler.pixelsPerMm() / factor, paper)
-                .map(this::besideRuler)
-                .filter(inner -> inner.score() > 0)
-                .ifPresent(found::add);
-          }
-        }
-      }
+      List<Quad> on = onRulers ? sheets.on(r.quad()) : List.of();
+      Stream.concat(sheets.beside(r.quad()).stream(), on.stream())
+          .map(this::byRuler)
+          .filter(sheet -> sheet.score() > 0)
+          .forEach(found::add);
     }
     return found;
   }
 
-  private RankedQuad besideRuler(Quad inner) {
-    double support = QuadSearch.supportOf(inner, edges);
-    return new RankedQuad(inner, score(inner, support, paper, small), BESIDE_REACH);
-  }
-
-  /** The quad with a side moved to the clearest step within its reach inwards; none if none is. */
-  private static Optional<Quad> stepInside(
-      Quad quad, int side, double perMm, PaperLikelihood paper) {
-    double reach =
-        Math.min(
-            MarkRow.BESIDE_MM * perMm,
-            0.3 * Math.min(quad.side((side + 1) % 4), quad.side((side + 3) % 4)));
-    double[] at = {0, 0};
-    double most = CLEAR_STEP;
-    double step = Math.max(1.5, reach / 24);
-    for (double start = 3; start <= reach; start += step) {
-      for (double end = 3; end <= reach; end += step) {
-        double clear = paper.ofSide(quad.withSideMoved(side, start, end), side);
-        if (clear > most) {
-          most = clear;
-          at = new double[] {start, end};
-        }
-      }
-    }
-    if (at[0] == 0) {
-      return Optional.empty();
-    }
-    double[] coarse = at;
-    for (int i = -4; i <= 4; i++) {
-      for (int j = -4; j <= 4; j++) {
-        double start = coarse[0] + i * step / 4;
-        double end = coarse[1] + j * step / 4;
-        double clear = paper.ofSide(quad.withSideMoved(side, start, end), side);
-        if (clear > most) {
-          most = clear;
-          at = new double[] {start, end};
-        }
-      }
-    }
-    return Optional.of(quad.withSideMoved(side, at[0], at[1]));
+  private RankedQuad byRuler(Quad sheet) {
+    double support = QuadSearch.supportOf(sheet, edges);
+    return new RankedQuad(sheet, score(sheet, support, paper, small), BESIDE_REACH);
   }
 
   /** The best, then those that lie elsewhere: six strips on one scan are all to be seen. */

@@ -34,7 +34,7 @@ class StripFinderTest {
     }
     Photo photo = new Photo(WIDTH, HEIGHT, rgb, Optional.empty(), OptionalDouble.empty(), false);
 
-    SheetOutlines found = StripFinder.in(photo, List.of()).outlines(5, 20, List.of());
+    SheetOutlines found = StripFinder.in(photo, List.of()).outlines(5, 20, List.of(), false);
 
     double[][] corners = {{420, 160}, {480, 160}, {480, HEIGHT}, {420, HEIGHT}};
     assertThat(found.first()).anyMatch(outline -> farthest(outline, corners) < 8);
