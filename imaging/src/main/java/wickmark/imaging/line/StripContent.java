@@ -38,6 +38,7 @@ final class StripContent {
   private final Raster dye;
   private final Raster ink;
   private final ColumnSums dyeSums;
+  private final EndStains endStains;
   private final double totalDye;
   private final double darkShare;
 
@@ -46,6 +47,7 @@ final class StripContent {
     this.dye = dye;
     this.ink = ink;
     this.dyeSums = new ColumnSums(dye);
+    this.endStains = EndStains.of(dye, map.paper(), map.cellsPerMm());
     this.darkShare = darkShare;
     double sum = 0;
     for (float d : dye.cells()) {
@@ -121,24 +123,27 @@ final class StripContent {
   }
 
   /**
-   * Share of all dye that lies on the far side of a line.
+   * Share of all dye that lies on the far side of a line. What comes in over the sheet's end there
+   * and does not reach the line is none: a finger that holds the sheet, a clip, what lies beyond a
+   * corner that is missing.
    *
    * @param towards −1 for the side away from the map's first row seen from the line, 1 for the side
    *     towards it; less a margin of 2.5 mm for what sits on the line
    */
   double dyeShareBeyond(CrossLine line, int towards) {
-    if (totalDye <= 0) {
+    double margin = 2.5 * map.cellsPerMm();
+    double ofEnd = endStains.beyond(line, towards, margin);
+    if (totalDye <= ofEnd) {
       return 0;
     }
-    double margin = 2.5 * map.cellsPerMm();
-    double sum = 0;
+    double sum = -ofEnd;
     for (int x = 0; x < map.width(); x++) {
       double at = line.at(x + 0.5);
       int from = towards > 0 ? 0 : (int) Math.max(0, Math.ceil(at + margin));
       int to = towards > 0 ? (int) Math.min(map.height(), at - margin) : map.height();
       sum += dyeSums.between(x, from, to);
     }
-    return sum / totalDye;
+    return Math.max(0, sum) / (totalDye - ofEnd);
   }
 
   /**

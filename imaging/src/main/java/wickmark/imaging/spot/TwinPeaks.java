@@ -84,7 +84,7 @@ record TwinPeaks(PeakFit fit, int first, int second) {
                 && here.centre() < whole.centre() + WITHIN * whole.ahead();
         if (within
             && length(whole) > LONGER * length(here)
-            && fit.height(q) > CLEAR * fit.highest()
+            && fit.height(q) > CLEAR * lanes.get(k).highest()
             && PeakFit.angle(fit.amount()[q], lane.fit().amount()[peak]) < PeakParting.SAME_HUE) {
           dyes.add(new Dye(here, k));
         }
