@@ -7,6 +7,7 @@ import wickmark.imaging.lane.OriginZone;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.spot.SpotRegion;
+import wickmark.imaging.spot.Strokes;
 
 /** Stain between baseline and front that belongs to no spot: where one may have been missed. */
 final class LeftoverDye {
@@ -34,7 +35,9 @@ final class LeftoverDye {
    */
   record Stain(double areaMm2, double peak, double x, double y) {}
 
-  /** Looks for it above the origin zone; none where all clear stain is part of a spot. */
+  /**
+   * Looks for it above the origin zone; none where all clear stain is part of a spot or writing.
+   */
   static Optional<Stain> find(
       DyeMap dye,
       FittedLine baseline,
@@ -44,6 +47,7 @@ final class LeftoverDye {
       double cellsPerMm) {
     Raster strength = dye.strength();
     double origin = (zone.heightMm() + ORIGIN_RIM_MM) * cellsPerMm;
+    boolean[] left = new boolean[strength.cells().length];
     int cells = 0;
     double peak = 0;
     int column = -1;
@@ -54,6 +58,7 @@ final class LeftoverDye {
       for (int y = from; y < to; y++) {
         double d = strength.at(x, y);
         if (d > CLEAR && dye.mask().at(x, y) > 0 && !inSpot(spots, x, y, FADE_MM * cellsPerMm)) {
+          left[y * strength.width() + x] = true;
           cells++;
           if (d > peak) {
             peak = d;
@@ -64,7 +69,7 @@ final class LeftoverDye {
       }
     }
     double areaMm2 = cells / (cellsPerMm * cellsPerMm);
-    return column < 0
+    return column < 0 || Strokes.are(dye.density(), left, cellsPerMm)
         ? Optional.empty()
         : Optional.of(new Stain(areaMm2, peak, column + 0.5, row + 0.5));
   }

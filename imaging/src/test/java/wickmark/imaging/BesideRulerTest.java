@@ -1,5 +1,7 @@
 package wickmark.imaging;
 
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wickmark.testdata.picture.DrawnPicture;
@@ -13,8 +15,8 @@ import wickmark.testdata.scene.RulerPlan;
 import wickmark.testdata.scene.StripItem;
 
 /**
- * White paper on a white bench close beside a ruler: the ruler's edge is much the clearer step, and
- * it is not the sheet's side.
+ * White paper close beside a ruler, or on one: the ruler's edge is much the clearer step, and it is
+ * not the sheet's side.
  */
 class BesideRulerTest {
   /** Pixels a millimetre of the drawn photo, about. */
@@ -35,6 +37,29 @@ class BesideRulerTest {
                     StripItem.of(DrawnStrips.sheet().build(), new Placement(-10, 0, 0.5)))
                 .onto(Desk.WHITE_BENCH)
                 .with(new RulerItem(ruler, new Placement(x - 10, 0, 88.5))));
+    StripReading reading = SaidPlacesTest.read(DrawnStrips.bare(picture), new RequestBuilder());
+    DrawnStrips.assertCorners(reading, picture, 0.5 * PX_PER_MM);
+  }
+
+  @Test
+  void aSheetOnAWhiteRulerEndsWhereItEnds() {
+    RulerPlan ruler =
+        new RulerPlan(
+            RulerPlan.Material.PAPER,
+            300,
+            32,
+            0.2,
+            RulerPlan.Graduation.CENTIMETRES,
+            RulerPlan.Graduation.CENTIMETRES);
+    StripItem strip = StripItem.of(DrawnStrips.sheet().build(), new Placement(-10, 0, 0.5));
+    RulerItem below = new RulerItem(ruler, new Placement(DrawnStrips.WIDTH_MM / 2 - 10, 0, 88.5));
+    DrawnPicture picture =
+        Photographer.take(
+            PhotoPlan.of(CameraPlan.above(1400, 1500, PX_PER_MM).tilted(10, 250, 0), strip)
+                .onto(Desk.OAK)
+                .with(
+                    new PhotoPlan.Things(
+                        List.of(strip), List.of(below), List.of(), true, List.of())));
     StripReading reading = SaidPlacesTest.read(DrawnStrips.bare(picture), new RequestBuilder());
     DrawnStrips.assertCorners(reading, picture, 0.5 * PX_PER_MM);
   }

@@ -1,97 +1,67 @@
 package wickmark.imaging.line;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
-import java.util.List;
 import wickmark.imaging.raster.Raster;
 
-/** Coloured places that reach the first or the last row of a sheet. */
+/**
+ * Coloured places that come in over the first or the last row of a sheet: a finger that holds it, a
+ * clip, what lies beyond a corner that is missing, a corner in other light. Dye begins at the
+ * baseline and ends at the front, so it reaches neither end.
+ */
 final class EndStains {
   /** How near the end a stain begins that reaches it: the outermost rim of paper is shaded, mm. */
   private static final double AT_END_MM = 1;
 
-  private final List<Stain> atFirst;
-  private final List<Stain> atLast;
+  private final Raster stains;
 
-  /** A stain's rows and the dye that it would be. */
-  private record Stain(int firstRow, int lastRow, double dye) {}
-
-  private EndStains(List<Stain> atFirst, List<Stain> atLast) {
-    this.atFirst = atFirst;
-    this.atLast = atLast;
+  private EndStains(Raster dye) {
+    this.stains = dye.copy();
   }
 
   /**
-   * Finds them.
+   * All other dye.
    *
    * @param dye 0 where there is none
    * @param paper 0 where there is none: where the sheet ends before the map does
    */
-  static EndStains of(Raster dye, Raster paper, double cellsPerMm) {
+  static Raster removed(Raster dye, Raster paper, double cellsPerMm) {
+    EndStains ends = new EndStains(dye);
     int rim = (int) Math.ceil(AT_END_MM * cellsPerMm);
-    return new EndStains(stains(dye, paper, rim, 1), stains(dye, paper, rim, -1));
-  }
-
-  /** Those within a rim of the end from which rows are counted with this step. */
-  private static List<Stain> stains(Raster dye, Raster paper, int rim, int step) {
-    boolean[] seen = new boolean[dye.cells().length];
-    List<Stain> stains = new ArrayList<>();
     for (int x = 0; x < dye.width(); x++) {
-      int y = step > 0 ? 0 : dye.height() - 1;
-      while (y >= 0 && y < dye.height() && paper.at(x, y) == 0) {
-        y += step;
-      }
-      for (int k = 0; k < rim && y >= 0 && y < dye.height(); k++, y += step) {
-        if (dye.at(x, y) > 0 && !seen[y * dye.width() + x]) {
-          stains.add(stain(dye, seen, y * dye.width() + x));
-        }
-      }
+      ends.removeFrom(x, 0, 1, paper, rim);
+      ends.removeFrom(x, dye.height() - 1, -1, paper, rim);
     }
-    return stains;
+    return ends.stains;
   }
 
-  private static Stain stain(Raster dye, boolean[] seen, int start) {
-    Deque<Integer> next = new ArrayDeque<>(List.of(start));
-    seen[start] = true;
-    int first = dye.height();
-    int last = 0;
-    double sum = 0;
+  /** Removes what lies within a column's first or last cells of paper. */
+  private void removeFrom(int x, int end, int step, Raster paper, int rim) {
+    int y = end;
+    while (y >= 0 && y < paper.height() && paper.at(x, y) == 0) {
+      y += step;
+    }
+    for (int k = 0; k < rim && y >= 0 && y < paper.height(); k++, y += step) {
+      if (stains.at(x, y) > 0) {
+        remove(x, y);
+      }
+    }
+  }
+
+  private void remove(int x, int y) {
+    Deque<int[]> next = new ArrayDeque<>();
+    next.push(new int[] {x, y});
     while (!next.isEmpty()) {
-      int cell = next.pop();
-      int x = cell % dye.width();
-      int y = cell / dye.width();
-      first = Math.min(first, y);
-      last = Math.max(last, y);
-      sum += dye.cells()[cell];
-      for (int[] step : new int[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
-        int nx = x + step[0];
-        int ny = y + step[1];
-        boolean inside = nx >= 0 && ny >= 0 && nx < dye.width() && ny < dye.height();
-        if (inside && !seen[ny * dye.width() + nx] && dye.at(nx, ny) > 0) {
-          seen[ny * dye.width() + nx] = true;
-          next.push(ny * dye.width() + nx);
-        }
+      int[] at = next.pop();
+      boolean inside =
+          at[0] >= 0 && at[1] >= 0 && at[0] < stains.width() && at[1] < stains.height();
+      if (inside && stains.at(at[0], at[1]) > 0) {
+        stains.set(at[0], at[1], 0);
+        next.push(new int[] {at[0] + 1, at[1]});
+        next.push(new int[] {at[0] - 1, at[1]});
+        next.push(new int[] {at[0], at[1] + 1});
+        next.push(new int[] {at[0], at[1] - 1});
       }
     }
-    return new Stain(first, last, sum);
-  }
-
-  /**
-   * The dye of those that lie wholly on the far side of a line and reach the end there.
-   *
-   * @param towards 1 for the first row's end, −1 for the last row's
-   * @param margin of the line, which is no far side, cells
-   */
-  double beyond(CrossLine line, int towards, double margin) {
-    double sum = 0;
-    for (Stain stain : towards > 0 ? atFirst : atLast) {
-      boolean beyond =
-          towards > 0
-              ? stain.lastRow < line.level() - margin
-              : stain.firstRow > line.level() + margin;
-      sum += beyond ? stain.dye : 0;
-    }
-    return sum;
   }
 }

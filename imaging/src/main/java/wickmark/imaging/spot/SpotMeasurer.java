@@ -116,7 +116,8 @@ final class SpotMeasurer {
     boolean[] visible = VisibleExtent.around(norm, densest, Math.max(VISIBLE, 0.05 * peakNorm));
     SpotRegion.Box box = VisibleExtent.box(visible, width, left, top);
     double size = Math.min(box.right() - box.left(), box.bottom() - box.top()) / mm;
-    if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)) {
+    if (size < (isGrey(smooth, densest) ? LEAST_GREY_MM : LEAST_SIZE_MM)
+        || Strokes.are(own, visible, mm)) {
       return null;
     }
     boolean[] whole = whole(peaks, norm, densest, box, peakNorm);

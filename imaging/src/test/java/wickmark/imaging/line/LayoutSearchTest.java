@@ -64,13 +64,18 @@ class LayoutSearchTest {
   }
 
   private Layout layout() {
+    return layout(0);
+  }
+
+  /** The layout where the strip may stand so, by quarter turns. */
+  private Layout layout(Integer... turns) {
     lineAt(500, PENCIL, 1.2);
     spotAt(60, 300);
     spotAt(150, 380);
     spotAt(240, 220);
     Raster paper = new Raster(WIDTH, HEIGHT);
     Arrays.fill(paper.cells(), 1);
-    SaidLayout upright = new SaidLayout(Set.of(0), Optional.empty(), Optional.empty());
+    SaidLayout upright = new SaidLayout(Set.of(turns), Optional.empty(), Optional.empty());
     return LayoutSearch.find(
         map(density, paper, steepness), map(turned(), paper.turned(), steepness.turned()), upright);
   }
@@ -148,5 +153,28 @@ class LayoutSearchTest {
   @Test
   void noiseHasNoFront() {
     assertThat(layout().front()).isNull();
+  }
+
+  /** Skin is as coloured as dye, and a fingertip larger than all spots together. */
+  @Test
+  void aFingerThatHoldsTheSheetIsNoDyeBelowTheBaseline() {
+    lineAt(100, PENCIL, 1.2);
+    for (int column : new int[] {60, 150, 240}) {
+      for (int y = 515; y < 545; y++) {
+        add(column, y, PENCIL, 3);
+        add(column + 1, y, PENCIL, 3);
+      }
+    }
+    for (int y = 555; y < HEIGHT; y++) {
+      for (int x = 180; x < 280; x++) {
+        add(x, y, new double[] {0.1, 0.35, 0.45}, 1);
+      }
+    }
+
+    Layout layout = layout(0, 2);
+
+    assertThat(layout.quarterTurns()).isZero();
+    assertThat(layout.lead()).isGreaterThan(1);
+    assertFront(layout, LineKind.PENCIL);
   }
 }

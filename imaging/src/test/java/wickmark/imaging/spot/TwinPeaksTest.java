@@ -23,6 +23,19 @@ class TwinPeaksTest {
   }
 
   @Test
+  void whatIsWrittenBeyondTheFrontDoesNotDimTheLanesBeside() {
+    List<SpotRegion> spots =
+        together()
+            .with(8, 33, 1, RED)
+            .with(32, 30.4, 1, RED)
+            .with(8, 53.6, 0.6, 4, 4, 4)
+            .spots(8, 20, 32)
+            .get(1);
+
+    assertThat(spots).hasSize(2);
+  }
+
+  @Test
   void byThemselvesTheyAreOneSpot() {
     assertThat(together().spots(20).get(0)).hasSize(1);
   }

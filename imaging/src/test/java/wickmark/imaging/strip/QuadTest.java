@@ -3,6 +3,7 @@ package wickmark.imaging.strip;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class QuadTest {
@@ -39,5 +40,38 @@ class QuadTest {
   @Test
   void sheetsApartAreTwo() {
     assertThat(quad(160, 61, 454, 88, 446, 203, 151, 179).joinedWith(LOWER)).isEmpty();
+  }
+
+  @Test
+  void aLineAcrossASheetPartsItInTwo() {
+    Quad sheet = quad(0, 0, 100, 0, 100, 60, 0, 60);
+
+    List<Quad> parts = sheet.partsBeside(new double[] {70, 10, 72, 20});
+
+    assertThat(parts).allMatch(Quad::isConvexClockwise);
+    assertThat(parts.get(0).area() + parts.get(1).area()).isCloseTo(6000, within(1e-9));
+    for (Quad part : parts) {
+      // The cut comes first: it runs from (68, 0) to (80, 60).
+      assertThat(part.x()[0] + part.x()[1]).isCloseTo(148, within(1e-9));
+      assertThat(part.y()[0] + part.y()[1]).isCloseTo(60, within(1e-9));
+    }
+    assertThat(parts.stream().mapToDouble(Quad::area).min().orElseThrow())
+        .isCloseTo(1560, within(1e-9));
+  }
+
+  @Test
+  void aLineAlongItsOtherSidesPartsItToo() {
+    List<Quad> parts =
+        quad(0, 0, 100, 0, 100, 60, 0, 60).partsBeside(new double[] {-10, 15, 200, 15});
+
+    assertThat(parts).extracting(Quad::area).containsExactlyInAnyOrder(1500.0, 4500.0);
+  }
+
+  @Test
+  void aLineBesideItOrOverACornerDoesNot() {
+    Quad sheet = quad(0, 0, 100, 0, 100, 60, 0, 60);
+
+    assertThat(sheet.partsBeside(new double[] {120, 0, 120, 60})).isEmpty();
+    assertThat(sheet.partsBeside(new double[] {90, 0, 100, 10})).isEmpty();
   }
 }
