@@ -22,6 +22,12 @@ final class StripSelection {
    */
   private static final double SURE = 10.2;
 
+  /**
+   * That an outline's corners are square, at the least, for a strip that is sure: sheets that are
+   * cut by hand may have less, and so do those with a wedge of the desk at one side.
+   */
+  private static final double SQUARE = 0.05;
+
   /** Evidence of a strip that was found only then: wrong ones had at most 7.7, right ones 9.2. */
   private static final double CONVINCING = 9;
 
@@ -133,7 +139,7 @@ final class StripSelection {
 
   /** Whether so much speaks for it that no other outline need be looked for. */
   static boolean isSure(StripChoice.Candidate c) {
-    return c.total() >= SURE;
+    return c.total() >= SURE && c.plane().careful() >= SQUARE;
   }
 
   /** Whether enough speaks for it where it was found only on a closer look. */

@@ -47,16 +47,17 @@ class BesideRulerTest {
         new RulerPlan(
             RulerPlan.Material.PAPER,
             300,
-            32,
+            30,
             0.2,
             RulerPlan.Graduation.CENTIMETRES,
-            RulerPlan.Graduation.CENTIMETRES);
-    StripItem strip = StripItem.of(DrawnStrips.sheet().build(), new Placement(-10, 0, 0.5));
-    RulerItem below = new RulerItem(ruler, new Placement(DrawnStrips.WIDTH_MM / 2 - 10, 0, 88.5));
+            RulerPlan.Graduation.MILLIMETRES);
+    StripItem strip = StripItem.of(DrawnStrips.sheet().build(), new Placement(-14, 0, 1.1));
+    RulerItem below = new RulerItem(ruler, new Placement(27.2, 0, 92.5));
     DrawnPicture picture =
         Photographer.take(
             PhotoPlan.of(CameraPlan.above(1400, 1500, PX_PER_MM).tilted(10, 250, 0), strip)
                 .onto(Desk.OAK)
+                .seeded(9)
                 .with(
                     new PhotoPlan.Things(
                         List.of(strip), List.of(below), List.of(), true, List.of())));

@@ -7,7 +7,7 @@ import wickmark.imaging.raster.Raster;
 /**
  * Coloured places that come in over the first or the last row of a sheet: a finger that holds it, a
  * clip, what lies beyond a corner that is missing, a corner in other light. Dye begins at the
- * baseline and ends at the front, so it reaches neither end.
+ * baseline, so it does not reach the end below.
  */
 final class EndStains {
   /** How near the end a stain begins that reaches it: the outermost rim of paper is shaded, mm. */

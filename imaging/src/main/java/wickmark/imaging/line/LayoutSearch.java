@@ -173,7 +173,7 @@ public final class LayoutSearch {
     score += 0.7 * content.writingBalance(baseline, down);
     score += NAMES * content.namesUnderLanes(baseline, down);
     score += 1.0 * content.marksOn(baseline, down);
-    return score - 6 * content.dyeShareBeyond(baseline, -down);
+    return score - 6 * content.dyeShareBelow(baseline, down);
   }
 
   /** What a front adds to it. */

@@ -35,25 +35,22 @@ final class StripContent {
   private static final float LIGHT_SLIP_MM = 0.5f;
 
   private final DensityMap map;
-  private final Raster stained;
   private final Raster dye;
   private final Raster ink;
   private final ColumnSums dyeSums;
-  private final double totalDye;
+
+  /** Without what comes in over an end of the sheet. */
+  private final ColumnSums innerSums;
+
   private final double darkShare;
 
-  private StripContent(DensityMap map, Raster stained, Raster ink, double darkShare) {
+  private StripContent(DensityMap map, Raster dye, Raster ink, double darkShare) {
     this.map = map;
-    this.stained = stained;
-    this.dye = EndStains.removed(stained, map.paper(), map.cellsPerMm());
+    this.dye = dye;
     this.ink = ink;
     this.dyeSums = new ColumnSums(dye);
+    this.innerSums = new ColumnSums(EndStains.removed(dye, map.paper(), map.cellsPerMm()));
     this.darkShare = darkShare;
-    double sum = 0;
-    for (float d : dye.cells()) {
-      sum += d;
-    }
-    this.totalDye = sum;
   }
 
   /**
@@ -62,7 +59,7 @@ final class StripContent {
    * @param turned that map
    */
   StripContent turned(DensityMap turned) {
-    return new StripContent(turned, stained.turned(), ink.turned(), darkShare);
+    return new StripContent(turned, dye.turned(), ink.turned(), darkShare);
   }
 
   static StripContent of(DensityMap map) {
@@ -74,20 +71,20 @@ final class StripContent {
     Raster around = Smoothing.gaussian(grey, 1.3 * mm);
     double strokes = strokeLevel(neutral, around, map.paper());
     Raster dark = Smoothing.gaussian(dark(neutral), 0.6 * mm);
-    Raster stained = new Raster(map.width(), map.height());
+    Raster dye = new Raster(map.width(), map.height());
     Raster ink = new Raster(map.width(), map.height());
-    for (int i = 0; i < stained.cells().length; i++) {
+    for (int i = 0; i < dye.cells().length; i++) {
       // A pen that lies on the strip has colour, too, and no place among the dyes.
       if (map.paper().cells()[i] == 0 || dark.cells()[i] > AT_DARK) {
         continue;
       }
       float c = (float) (chroma.cells()[i] - level);
-      stained.cells()[i] = c > DYE ? c : 0;
+      dye.cells()[i] = c > DYE ? c : 0;
       float stroke = neutral.cells()[i] - around.cells()[i];
       double enough = strokes + LIGHT_SLIP_MM * map.steepness().cells()[i];
       ink.cells()[i] = stroke > enough && neutral.cells()[i] > 0.7f * c ? 1 : 0;
     }
-    return new StripContent(map, stained, ink, darkShare(neutral, map.paper()));
+    return new StripContent(map, dye, ink, darkShare(neutral, map.paper()));
   }
 
   /** 1 where it is darker than paper can be. */
@@ -123,24 +120,40 @@ final class StripContent {
   }
 
   /**
-   * Share of all dye that lies on the far side of a line.
+   * Share of all dye that lies beyond a front.
    *
-   * @param towards −1 for the side away from the map's first row seen from the line, 1 for the side
-   *     towards it; less a margin of 2.5 mm for what sits on the line
+   * @param down 1 if the strip's bottom is at the map's last row, −1 if at its first
    */
-  double dyeShareBeyond(CrossLine line, int towards) {
-    if (totalDye <= 0) {
-      return 0;
-    }
+  double dyeShareBeyond(CrossLine front, int down) {
+    return share(dyeSums, front, down);
+  }
+
+  /**
+   * Share of all dye that lies below a baseline. What comes in over the sheet's end, as a finger
+   * that holds it, is none.
+   *
+   * @param down 1 if the strip's bottom is at the map's last row, −1 if at its first
+   */
+  double dyeShareBelow(CrossLine baseline, int down) {
+    return share(innerSums, baseline, -down);
+  }
+
+  /**
+   * Share of dye on the side of a line towards the map's first row (1) or its last (−1), less a
+   * margin of 2.5 mm for what sits on the line.
+   */
+  private double share(ColumnSums sums, CrossLine line, int towards) {
     double margin = 2.5 * map.cellsPerMm();
     double sum = 0;
+    double all = 0;
     for (int x = 0; x < map.width(); x++) {
       double at = line.at(x + 0.5);
       int from = towards > 0 ? 0 : (int) Math.max(0, Math.ceil(at + margin));
       int to = towards > 0 ? (int) Math.min(map.height(), at - margin) : map.height();
-      sum += dyeSums.between(x, from, to);
+      sum += sums.between(x, from, to);
+      all += sums.between(x, 0, map.height());
     }
-    return sum / totalDye;
+    return all > 0 ? sum / all : 0;
   }
 
   /**

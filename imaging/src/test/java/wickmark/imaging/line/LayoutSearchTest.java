@@ -174,7 +174,8 @@ class LayoutSearchTest {
     Layout layout = layout(0, 2);
 
     assertThat(layout.quarterTurns()).isZero();
-    assertThat(layout.lead()).isGreaterThan(1);
+    // With the finger among the dye it was 2.8.
+    assertThat(layout.lead()).isGreaterThan(5);
     assertFront(layout, LineKind.PENCIL);
   }
 }

@@ -28,7 +28,7 @@ class TwinPeaksTest {
         together()
             .with(8, 33, 1, RED)
             .with(32, 30.4, 1, RED)
-            .with(8, 53.6, 0.6, 4, 4, 4)
+            .with(8, 56, 1.2, 4, 4, 4)
             .spots(8, 20, 32)
             .get(1);
 
