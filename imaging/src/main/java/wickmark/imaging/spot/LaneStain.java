@@ -5,12 +5,14 @@ import java.util.List;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneTrack;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.Smoothing;
 
 /**
  * Which stained cells belong to which lane. A figure goes whole to the lane that its centre of mass
  * is nearest to (lanes drift sideways on the way up); one that is as wide as the lanes are apart,
- * and of which another lane has a fair part or a maximum of its own, is cut halfway between them: a
- * pale spot may touch a strong one of the next lane.
+ * and of which another lane has a fair part or a maximum of its own, is parted along its valleys,
+ * and each of its hills goes to the lane that its summit is nearest to: a pale spot may touch a
+ * strong one of the next lane, and the fringe of a wide one may lie in that lane's half.
  */
 final class LaneStain {
   /** Part of a figure that is no fringe of it. */
@@ -28,6 +30,9 @@ final class LaneStain {
   /** Columns are summed over this to both sides before their maxima are looked at, mm. */
   private static final double SMOOTHING_MM = 0.6;
 
+  /** Smoothing before hills are looked for (standard deviation), mm: the paper's grain has many. */
+  private static final double HILLS_MM = 1.2;
+
   private final Raster owner;
   private final int width;
 
@@ -39,11 +44,12 @@ final class LaneStain {
   static LaneStain of(DyeMap dye, List<LaneTrack> lanes, double mm) {
     Raster mask = dye.mask();
     Raster owner = new Raster(mask.width(), mask.height());
+    Raster hills = Smoothing.gaussian(dye.strength(), HILLS_MM * mm);
     boolean[] seen = new boolean[mask.cells().length];
     for (int i = 0; i < seen.length; i++) {
       if (mask.cells()[i] > 0 && !seen[i]) {
         List<Integer> figure = figure(mask, seen, i);
-        give(figure, dye.strength(), owner, lanes, mm);
+        give(figure, dye.strength(), hills, owner, lanes, mm);
       }
     }
     return new LaneStain(widened(owner, (int) Math.ceil(0.8 * mm)));
@@ -73,7 +79,12 @@ final class LaneStain {
   }
 
   private static void give(
-      List<Integer> figure, Raster strength, Raster owner, List<LaneTrack> lanes, double mm) {
+      List<Integer> figure,
+      Raster strength,
+      Raster hills,
+      Raster owner,
+      List<LaneTrack> lanes,
+      double mm) {
     int w = owner.width();
     if (figure.size() < 0.8 * mm * mm) {
       return;
@@ -97,8 +108,26 @@ final class LaneStain {
         spread(figure, w) > WIDE * narrowest(lanes)
             && (strong > 1 || hasMaxima(figure, strength, lanes, (int) (SMOOTHING_MM * mm)));
     for (int i : figure) {
-      owner.cells()[i] = 1 + (cut ? laneAt(lanes, i % w + 0.5) : nearest);
+      owner.cells()[i] = 1 + (cut ? laneAt(lanes, summit(hills, i) % w + 0.5) : nearest);
     }
+  }
+
+  /** The cell to which the steepest way up leads. */
+  private static int summit(Raster hills, int start) {
+    int w = hills.width();
+    int at = start;
+    int next = start;
+    do {
+      at = next;
+      int x = at % w;
+      int y = at / w;
+      for (int ny = Math.max(0, y - 1); ny <= Math.min(hills.height() - 1, y + 1); ny++) {
+        for (int nx = Math.max(0, x - 1); nx <= Math.min(w - 1, x + 1); nx++) {
+          next = hills.at(nx, ny) > hills.cells()[next] ? ny * w + nx : next;
+        }
+      }
+    } while (next != at);
+    return at;
   }
 
   /** Whether the columns' sums rise again, after a valley, in another lane than the strongest. */

@@ -29,4 +29,18 @@ class LaneStainTest {
     assertThat(lanes.get(0)).hasSize(1);
     assertThat(lanes.get(1)).isEmpty();
   }
+
+  /** The wide one touches a spot of its own dye in the lane on its other side: one figure. */
+  @Test
+  void norIsItWhereTheFigureIsPartedForAnotherLane() {
+    List<List<SpotRegion>> lanes =
+        new Blots()
+            .with(18, 40, 3, 0.6, 0.1, 0.08)
+            .with(30, 40, 3, 0.5, 0.08, 0.06)
+            .spots(7, 18, 30);
+
+    assertThat(lanes.get(0)).isEmpty();
+    assertThat(lanes.get(1)).hasSize(1);
+    assertThat(lanes.get(2)).hasSize(1);
+  }
 }
