@@ -3,6 +3,7 @@ package wickmark.imaging.strip;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
@@ -28,6 +29,9 @@ public final class StripFinder {
 
   /** Outlines of one place that are taken beyond those that rank first. */
   private static final int MOST_OF_A_PLACE = 2;
+
+  /** Sheets on rulers that are taken beside all others. */
+  private static final int MOST_ON_RULERS = 6;
 
   /** Thresholds, neighbours mostly, at which a region is one and the same if it is a thing. */
   private static final int STABLE = 4;
@@ -82,30 +86,31 @@ public final class StripFinder {
    * @param onRulers whether one is looked for on it, too, which takes longer
    */
   public SheetOutlines outlines(int best, int most, List<MarkRow> rulers, boolean onRulers) {
-    List<RankedQuad> beside = distinct(Stream.of(byRulers(best, rulers, onRulers)));
+    SheetsByRulers sheets = new SheetsByRulers(paper, rulers, factor);
+    List<RankedQuad> beside = byRulers(best, sheets::beside);
     // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
     List<RankedQuad> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
     ranked.addAll(whole);
     List<RankedQuad> spread = spread(ranked, best, most);
     int first = Math.min(best, spread.size());
+    List<RankedQuad> taken = withRegions(spread.subList(0, first));
+    if (onRulers) {
+      taken.addAll(byRulers(best, sheets::on).stream().limit(MOST_ON_RULERS).toList());
+    }
     OutlineTracer tracer = new OutlineTracer(photo, factor);
     return new SheetOutlines(
-        tracer.outlines(withRegions(spread.subList(0, first))),
-        tracer.outlines(spread.subList(first, spread.size())));
+        tracer.outlines(taken), tracer.outlines(spread.subList(first, spread.size())));
   }
 
-  /** Sheets beside rulers and on them, of which the ruler's edge hides a side. */
-  private List<RankedQuad> byRulers(int best, List<MarkRow> rulers, boolean onRulers) {
-    SheetsByRulers sheets = new SheetsByRulers(paper, rulers, factor);
-    List<RankedQuad> found = new ArrayList<>();
-    for (RankedQuad r : seen.subList(0, Math.min(best, seen.size()))) {
-      List<Quad> on = onRulers ? sheets.on(r.quad()) : List.of();
-      Stream.concat(sheets.beside(r.quad()).stream(), on.stream())
-          .map(this::byRuler)
-          .filter(sheet -> sheet.score() > 0)
-          .forEach(found::add);
-    }
-    return found;
+  /** Sheets beside rulers or on them, of which the ruler's edge hides a side; best first. */
+  private List<RankedQuad> byRulers(int best, Function<Quad, List<Quad>> sheets) {
+    return distinct(
+        Stream.of(
+            seen.subList(0, Math.min(best, seen.size())).stream()
+                .flatMap(r -> sheets.apply(r.quad()).stream())
+                .map(this::byRuler)
+                .filter(sheet -> sheet.score() > 0)
+                .toList()));
   }
 
   private RankedQuad byRuler(Quad sheet) {
