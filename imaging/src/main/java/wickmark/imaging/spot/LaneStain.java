@@ -30,6 +30,9 @@ final class LaneStain {
   /** Columns are summed over this to both sides before their maxima are looked at, mm. */
   private static final double SMOOTHING_MM = 0.6;
 
+  /** Part of the way from a lane to the next within which all stain is its own. */
+  private static final double MIDDLE = 0.25;
+
   /** Smoothing before hills are looked for (standard deviation), mm: the paper's grain has many. */
   private static final double HILLS_MM = 1.2;
 
@@ -108,8 +111,24 @@ final class LaneStain {
         spread(figure, w) > WIDE * narrowest(lanes)
             && (strong > 1 || hasMaxima(figure, strength, lanes, (int) (SMOOTHING_MM * mm)));
     for (int i : figure) {
-      owner.cells()[i] = 1 + (cut ? laneAt(lanes, summit(hills, i) % w + 0.5) : nearest);
+      if (!cut) {
+        owner.cells()[i] = 1 + nearest;
+      } else if (isOwn(i, hills, lanes)) {
+        owner.cells()[i] = 1 + laneAt(lanes, i % w + 0.5);
+      }
     }
+  }
+
+  /**
+   * Whether a cell of a figure that is parted is its own lane's: what lies in the middle of a lane
+   * is, and between two what rises towards a summit of that lane. The fringe of a spot of the next
+   * lane is left to nobody: whether it is dye is as open as where the light changes beside one.
+   */
+  private static boolean isOwn(int cell, Raster hills, List<LaneTrack> lanes) {
+    double x = cell % hills.width() + 0.5;
+    int lane = laneAt(lanes, x);
+    return Math.abs(lanes.get(lane).originX() - x) < MIDDLE * narrowest(lanes)
+        || laneAt(lanes, summit(hills, cell) % hills.width() + 0.5) == lane;
   }
 
   /** The cell to which the steepest way up leads. */
