@@ -159,12 +159,7 @@ class LayoutSearchTest {
   @Test
   void aFingerThatHoldsTheSheetIsNoDyeBelowTheBaseline() {
     lineAt(100, PENCIL, 1.2);
-    for (int column : new int[] {60, 150, 240}) {
-      for (int y = 515; y < 545; y++) {
-        add(column, y, PENCIL, 3);
-        add(column + 1, y, PENCIL, 3);
-      }
-    }
+    names(3);
     for (int y = 555; y < HEIGHT; y++) {
       for (int x = 180; x < 280; x++) {
         add(x, y, new double[] {0.1, 0.35, 0.45}, 1);
@@ -177,5 +172,26 @@ class LayoutSearchTest {
     // With the finger among the dye it was 2.8.
     assertThat(layout.lead()).isGreaterThan(5);
     assertFront(layout, LineKind.PENCIL);
+  }
+
+  @Test
+  void namesWrittenWithASoftPencilAreNames() {
+    lineAt(100, PENCIL, 1.2);
+    names(6);
+
+    Layout layout = layout(0, 2);
+
+    assertThat(layout.quarterTurns()).isZero();
+    assertThat(layout.lead()).isGreaterThan(5);
+  }
+
+  /** A stroke of 0.4 mm below each lane, so many times as dark as the lines. */
+  private void names(double dark) {
+    for (int column : new int[] {60, 150, 240}) {
+      for (int y = 515; y < 545; y++) {
+        add(column, y, PENCIL, dark);
+        add(column + 1, y, PENCIL, dark);
+      }
+    }
   }
 }
