@@ -10,9 +10,9 @@ import wickmark.imaging.raster.Smoothing;
 /**
  * Which stained cells belong to which lane. A figure goes whole to the lane that its centre of mass
  * is nearest to (lanes drift sideways on the way up); one that is as wide as the lanes are apart,
- * and of which another lane has a fair part or a maximum of its own, is parted along its valleys,
- * and each of its hills goes to the lane that its summit is nearest to: a pale spot may touch a
- * strong one of the next lane, and the fringe of a wide one may lie in that lane's half.
+ * and of which another lane has a fair part or a maximum of its own, is cut halfway between them: a
+ * pale spot may touch a strong one of the next lane. What rises towards a spot of the next lane is
+ * that spot's fringe, and no stain of the lane in whose half it lies.
  */
 final class LaneStain {
   /** Part of a figure that is no fringe of it. */
