@@ -286,7 +286,7 @@ final class StripChoice {
   }
 
   /** How many sides run where a ruler has its edge. */
-  private static int sidesOnRulers(StripOutline outline, List<RulerEdge> edges) {
+  static int sidesOnRulers(StripOutline outline, List<RulerEdge> edges) {
     int sides = 0;
     for (int i = 0; i < 4; i++) {
       PhotoPoint a = outline.corners().get(i);

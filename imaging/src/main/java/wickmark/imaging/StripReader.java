@@ -82,9 +82,9 @@ public final class StripReader {
     }
     SheetOutlines seen = anywhere(scales, early, BEST_OUTLINES, MOST_OUTLINES, false);
     List<StripChoice.Candidate> strips = strips(seen, scales);
-    if (strips.stream().noneMatch(StripSelection::isSure)) {
+    if (strips.stream().noneMatch(s -> StripSelection.isSure(s, scales.rulers()))) {
       // A strip on tiles or on a tray ranks below what it lies on, and so does one on a white
-      // ruler.
+      // ruler, or close to one on a white bench.
       int more = MORE_OUTLINES + MOST_OUTLINES;
       List<StripChoice.Candidate> further =
           strips(anywhere(scales, early, MORE_OUTLINES, more, true), scales);

@@ -137,9 +137,14 @@ final class StripSelection {
     return c.total() >= LEAST_EVIDENCE && isDeveloped(c);
   }
 
-  /** Whether so much speaks for it that no other outline need be looked for. */
-  static boolean isSure(StripChoice.Candidate c) {
-    return c.total() >= SURE && c.plane().careful() >= SQUARE;
+  /**
+   * Whether so much speaks for it that no other outline need be looked for. Where a side runs along
+   * a ruler, the paper's own may be hidden by the ruler's better step.
+   */
+  static boolean isSure(StripChoice.Candidate c, List<RulerEdge> edges) {
+    return c.total() >= SURE
+        && c.plane().careful() >= SQUARE
+        && StripChoice.sidesOnRulers(c.outline(), edges) == 0;
   }
 
   /** Whether enough speaks for it where it was found only on a closer look. */

@@ -22,6 +22,7 @@ import wickmark.imaging.photo.Resolution;
 import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.picture.DrawnPicture;
 import wickmark.testdata.picture.Picture;
+import wickmark.testdata.picture.PictureChange;
 import wickmark.testdata.scene.CameraPlan;
 import wickmark.testdata.scene.Desk;
 import wickmark.testdata.scene.LightPlan;
@@ -85,35 +86,6 @@ class InvarianceTest {
         case HALF_IN_SHADOW -> halfInShadow();
         case FROM_FARTHER -> fromFarther();
       };
-    }
-  }
-
-  /** What happens to them. */
-  enum Change {
-    TURNED_RIGHT,
-    UPSIDE_DOWN,
-    TURNED_LEFT,
-    SMALLER,
-    LARGER,
-    DARKER,
-    BRIGHTER,
-    SAVED_AGAIN;
-
-    Picture of(Picture picture) {
-      return switch (this) {
-        case TURNED_RIGHT -> picture.turned(1);
-        case UPSIDE_DOWN -> picture.turned(2);
-        case TURNED_LEFT -> picture.turned(3);
-        case SMALLER, LARGER -> PictureChanges.scaled(picture, size());
-        case DARKER -> PictureChanges.brighter(picture, -0.5);
-        case BRIGHTER -> PictureChanges.brighter(picture, 0.5);
-        case SAVED_AGAIN -> PictureChanges.savedAgain(picture, 80);
-      };
-    }
-
-    /** The new size over the old. */
-    double size() {
-      return this == SMALLER ? 0.7 : this == LARGER ? 1.3 : 1;
     }
   }
 
@@ -207,14 +179,14 @@ class InvarianceTest {
    * paler, and with it moves the centre of mass: so that picture is saved again in another's place.
    */
   static Stream<Arguments> changed() {
-    return Arrays.stream(Change.values())
+    return Arrays.stream(PictureChange.values())
         .flatMap(
             change ->
                 Arrays.stream(Shot.values())
                     .filter(
                         shot ->
                             shot
-                                != (change == Change.SAVED_AGAIN
+                                != (change == PictureChange.SAVED_AGAIN
                                     ? Shot.BESIDE_A_RULER
                                     : Shot.FROM_FARTHER))
                     .map(shot -> Arguments.of(shot, change)));
@@ -228,7 +200,7 @@ class InvarianceTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("changed")
-  void theChangedPictureHasTheSame(Shot shot, Change change) {
+  void theChangedPictureHasTheSame(Shot shot, PictureChange change) {
     List<List<Double>> read = read(change.of(shot.drawn().picture()), shot.dpi() * change.size());
     isNear(read, untouched(shot), SAME);
     isNear(read, truth(shot), TRUE);

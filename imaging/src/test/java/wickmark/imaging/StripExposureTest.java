@@ -13,6 +13,7 @@ import wickmark.imaging.straight.PaperShape;
 import wickmark.imaging.straight.StraightStrip;
 import wickmark.imaging.straight.StripFrame;
 import wickmark.testdata.picture.Picture;
+import wickmark.testdata.picture.PictureChanges;
 
 class StripExposureTest {
   private static final int WIDTH = 120;

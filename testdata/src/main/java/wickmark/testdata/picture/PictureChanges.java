@@ -1,22 +1,19 @@
-package wickmark.imaging;
+package wickmark.testdata.picture;
 
 import java.util.Arrays;
 import wickmark.testdata.colour.SrgbCurve;
-import wickmark.testdata.picture.Picture;
-import wickmark.testdata.picture.PictureFile;
-import wickmark.testdata.picture.PictureTags;
 
 /** What may happen to a picture before it is measured, without the strip in it being another. */
-final class PictureChanges {
+public final class PictureChanges {
   private PictureChanges() {}
 
   /** Saved again as a JPEG of some quality, 1 to 100. */
-  static Picture savedAgain(Picture picture, int quality) {
+  public static Picture savedAgain(Picture picture, int quality) {
     return PictureFile.decoded(PictureFile.jpeg(picture, quality, PictureTags.none()));
   }
 
   /** As with so many stops more light (IEC 61966-2-1 decoded, multiplied, coded again). */
-  static Picture brighter(Picture picture, double stops) {
+  public static Picture brighter(Picture picture, double stops) {
     double gain = StrictMath.pow(2, stops);
     byte[] rgb = picture.rgb();
     byte[] coded = new byte[256];
@@ -31,7 +28,7 @@ final class PictureChanges {
   }
 
   /** Resampled with a tent as wide as the coarser of both grids, as picture programs do. */
-  static Picture scaled(Picture picture, double factor) {
+  public static Picture scaled(Picture picture, double factor) {
     int width = (int) Math.round(factor * picture.widthPx());
     int height = (int) Math.round(factor * picture.heightPx());
     double[][] across = weights(picture.widthPx(), width);
