@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import wickmark.core.chromatogram.SpotFlag;
 import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.lane.DriedStain;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.spot.SpotRegion;
@@ -58,7 +59,10 @@ final class SpotDoubts {
     this.cellsPerMm = cellsPerMm;
   }
 
-  List<Doubt> of(ReadingAssembly.Lanes lanes, Optional<LeftoverDye.Stain> leftover) {
+  List<Doubt> of(
+      ReadingAssembly.Lanes lanes,
+      Optional<LeftoverDye.Stain> leftover,
+      List<DriedStain> driedStains) {
     List<String> unsure = new ArrayList<>();
     List<String> unseen = new ArrayList<>();
     List<String> low = new ArrayList<>();
@@ -127,7 +131,37 @@ final class SpotDoubts {
         "How many dyes there are and where their middles lie is uncertain by some millimetres; a"
             + " smaller sample or a longer run parts them.");
     leftover.filter(stain -> stain.areaMm2() >= STAIN_MM2).ifPresent(s -> doubts.add(stain(s)));
+    driedStains.forEach(stain -> doubts.add(driedStain(stain, lanes)));
     return doubts;
+  }
+
+  private Doubt driedStain(DriedStain stain, ReadingAssembly.Lanes lanes) {
+    List<String> on = new ArrayList<>();
+    for (int k = 0; k < lanes.spots().size(); k++) {
+      for (int i = 0; i < lanes.spots().get(k).size(); i++) {
+        SpotRegion spot = lanes.spots().get(k).get(i);
+        if (stain.holds(spot.centroid().x(), spot.centroid().y())) {
+          on.add(lanes.names().get(k) + " spot " + (i + 1));
+        }
+      }
+    }
+    double x = (stain.left() + stain.right() + 1) / 2.0;
+    double y = (stain.top() + stain.bottom() + 1) / 2.0;
+    return new Doubt(
+        "dried-stain",
+        String.format(
+            Locale.ROOT,
+            "Something dried on the paper and left a ring, %.0f mm wide and %.0f mm high, %.0f mm"
+                + " from the left edge at %.2f of the way to the front. It was taken off, and %s."
+                + " A dye of the ring's own colour would be taken off with it: look whether there"
+                + " is one.",
+            (stain.right() - stain.left() + 1) / cellsPerMm,
+            (stain.bottom() - stain.top() + 1) / cellsPerMm,
+            x / cellsPerMm,
+            part(x, y),
+            on.isEmpty()
+                ? "no spot lies on it"
+                : String.join(", ", on) + (on.size() > 1 ? " lie on it" : " lies on it")));
   }
 
   /** Part of the shorter spot's length that lies within the other's. */

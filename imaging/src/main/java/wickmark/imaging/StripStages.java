@@ -135,7 +135,10 @@ final class StripStages {
     doubts.addAll(BaselineDoubts.of(baseline, zone));
     doubts.addAll(
         new SpotDoubts(baseline, front, map.steepness(), CELLS_PER_MM)
-            .of(found, LeftoverDye.find(dye, baseline, front, zone, explained, CELLS_PER_MM)));
+            .of(
+                found,
+                LeftoverDye.find(dye, baseline, front, zone, explained, CELLS_PER_MM),
+                dye.driedStains()));
     return reading(
         new ReadingAssembly.Straight(frame, strip, baseline, front), found, places, doubts);
   }

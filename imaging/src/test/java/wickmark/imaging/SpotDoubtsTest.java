@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import wickmark.core.chromatogram.SpotFlag;
 import wickmark.core.colour.LabColour;
 import wickmark.imaging.finding.Doubt;
+import wickmark.imaging.lane.DriedStain;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.spot.SpotRegion;
@@ -41,13 +42,17 @@ class SpotDoubtsTest {
   private final Raster steepness = new Raster((int) WIDTH, 1000);
 
   private List<String> codes(SpotRegion... spots) {
+    return doubts(List.of(), spots).stream().map(Doubt::code).toList();
+  }
+
+  private List<Doubt> doubts(List<DriedStain> driedStains, SpotRegion... spots) {
     FittedLine baseline =
         FittedLine.byHand(new double[] {0, 880}, new double[] {WIDTH, 880}, 1, WIDTH);
     FittedLine front = FittedLine.byHand(new double[] {0, 80}, new double[] {WIDTH, 80}, 1, WIDTH);
     ReadingAssembly.Lanes lanes =
         new ReadingAssembly.Lanes(List.of(), List.of("X"), List.of(List.of(spots)), List.of());
     return new SpotDoubts(baseline, front, steepness, CELLS_PER_MM)
-        .of(lanes, Optional.empty()).stream().map(Doubt::code).toList();
+        .of(lanes, Optional.empty(), driedStains);
   }
 
   @Test
@@ -64,6 +69,18 @@ class SpotDoubtsTest {
   void notIfAPersonPutItThere() {
     assertThat(codes(spot(30, 50), spot(44, 51, SpotFlag.BY_HAND)))
         .doesNotContain("spots-run-together");
+  }
+
+  @Test
+  void aDriedStainIsSaidWithTheSpotsOnIt() {
+    DriedStain stain = new DriedStain(100, 259, 200, 399);
+
+    List<Doubt> doubts = doubts(List.of(stain), spot(30, 38), spot(60, 68));
+
+    assertThat(doubts.stream().map(Doubt::code)).containsExactly("dried-stain");
+    assertThat(doubts.get(0).message())
+        .contains("20 mm wide and 25 mm high", "X spot 1 lies on it")
+        .doesNotContain("spot 2");
   }
 
   @Test

@@ -2,6 +2,7 @@ package wickmark.imaging.lane;
 
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Hysteresis;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Smoothing;
 

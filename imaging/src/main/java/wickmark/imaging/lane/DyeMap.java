@@ -1,7 +1,9 @@
 package wickmark.imaging.lane;
 
+import java.util.List;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
+import wickmark.imaging.raster.Hysteresis;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
@@ -14,9 +16,11 @@ import wickmark.imaging.raster.Smoothing;
  * @param mask 1 where there is dye: all of a figure that is surely dye somewhere, down to where it
  *     fades into the paper
  * @param noise standard deviation of the smoothed density on blank paper
- * @param density the map's three densities with baseline and front line taken out
+ * @param density the map's three densities with baseline, front line and dried stains taken out
+ * @param driedStains these stains
  */
-public record DyeMap(Raster strength, Raster mask, double noise, Raster[] density) {
+public record DyeMap(
+    Raster strength, Raster mask, double noise, Raster[] density, List<DriedStain> driedStains) {
   /** Smoothing, mm: well below the size of a spot, well above pencil and paper texture. */
   private static final double SIGMA_MM = 0.45;
 
@@ -31,7 +35,9 @@ public record DyeMap(Raster strength, Raster mask, double noise, Raster[] densit
     double mm = map.cellsPerMm();
     Raster[] smooth = new Raster[3];
     Raster strength = new Raster(map.width(), map.height());
-    Raster[] clean = LineRemoval.remove(map, baseline, front);
+    DriedStain.TakenOff bare =
+        DriedStainFinder.takeOff(LineRemoval.remove(map, baseline, front), map.paper(), mm);
+    Raster[] clean = bare.density();
     for (int c = 0; c < 3; c++) {
       smooth[c] = Smoothing.gaussian(clean[c], SIGMA_MM * mm);
     }
@@ -47,7 +53,7 @@ public record DyeMap(Raster strength, Raster mask, double noise, Raster[] densit
     double noise = noise(smooth, strength);
     Raster mask =
         Hysteresis.above(strength, Math.max(SURE, 5 * noise), Math.max(FLANK, 2.5 * noise));
-    return new DyeMap(strength, mask, noise, clean);
+    return new DyeMap(strength, mask, noise, clean, bare.stains());
   }
 
   private static float norm(Raster[] smooth, int x, int y) {

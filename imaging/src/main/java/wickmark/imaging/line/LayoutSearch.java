@@ -105,7 +105,8 @@ public final class LayoutSearch {
     }
     double evidence = frontEvidence(line);
     double beyond = content.dyeShareBeyond(line, down);
-    boolean clear = evidence > CLEAR_FRONT && beyond < 0.1;
+    // As the baseline of a strip that lies upside down: a finger beyond it is no dye below it.
+    boolean clear = evidence > CLEAR_FRONT && content.dyeShareBelow(line, -down) < 0.1;
     return new Front(line, evidence, beyond, clear ? content.namesUnderLanes(line, -down) : 0);
   }
 

@@ -5,6 +5,11 @@ import wickmark.imaging.raster.Raster;
 /**
  * The grey-scale closing of mathematical morphology by a disk: what is darker than all around and
  * narrower than the disk is filled up.
+ *
+ * <p>Half a radius beyond the border of what counts, the values at the border go on. A shadow whose
+ * edge meets the paper's at an acute angle has a tip that no disk on the paper reaches, and it
+ * would be filled up like a spot; what is dark along the border alone is narrower than that, and
+ * filled.
  */
 final class DiskClosing {
   private final Raster valid;
@@ -22,8 +27,47 @@ final class DiskClosing {
    * @param radius of the disk, places
    */
   static Raster of(Raster in, Raster valid, int radius) {
-    DiskClosing disk = new DiskClosing(valid, radius);
-    return disk.extreme(disk.extreme(in, 1), -1);
+    int margin = radius / 2;
+    Raster wider = new Raster(in.width() + 2 * margin, in.height() + 2 * margin);
+    Raster counts = new Raster(wider.width(), wider.height());
+    copyInto(in, margin, wider);
+    copyInto(valid, margin, counts);
+    for (int step = 0; step < margin; step++) {
+      goOn(wider, counts);
+    }
+    DiskClosing disk = new DiskClosing(counts, radius);
+    return disk.extreme(disk.extreme(wider, 1), -1).part(margin, margin, in.width(), in.height());
+  }
+
+  private static void copyInto(Raster in, int margin, Raster out) {
+    for (int y = 0; y < in.height(); y++) {
+      int row = y * in.width();
+      int to = (y + margin) * out.width() + margin;
+      System.arraycopy(in.cells(), row, out.cells(), to, in.width());
+    }
+  }
+
+  /** Each place beside what counts takes the mean of its neighbours there, and counts as well. */
+  private static void goOn(Raster in, Raster counts) {
+    float[] before = counts.cells().clone();
+    int w = in.width();
+    for (int i = 0; i < before.length; i++) {
+      if (before[i] > 0) {
+        continue;
+      }
+      float sum = 0;
+      int n = 0;
+      for (int at : new int[] {i % w > 0 ? i - 1 : -1, i % w < w - 1 ? i + 1 : -1, i - w, i + w}) {
+        if (at >= 0 && at < before.length && before[at] > 0) {
+          sum += in.cells()[at];
+          n++;
+        }
+      }
+      if (n > 0) {
+        in.cells()[i] = sum / n;
+        counts.cells()[i] = 1;
+      }
+    }
   }
 
   /** The greatest value (sign 1) or the least (sign −1) of the valid places in a disk around. */

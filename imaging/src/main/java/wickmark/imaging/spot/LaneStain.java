@@ -1,9 +1,9 @@
 package wickmark.imaging.spot;
 
-import java.util.ArrayList;
 import java.util.List;
 import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.raster.Figure;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Smoothing;
 
@@ -48,54 +48,27 @@ final class LaneStain {
     Raster mask = dye.mask();
     Raster owner = new Raster(mask.width(), mask.height());
     Raster hills = Smoothing.gaussian(dye.strength(), HILLS_MM * mm);
-    boolean[] seen = new boolean[mask.cells().length];
-    for (int i = 0; i < seen.length; i++) {
-      if (mask.cells()[i] > 0 && !seen[i]) {
-        List<Integer> figure = figure(mask, seen, i);
-        give(figure, dye.strength(), hills, owner, lanes, mm);
-      }
+    for (Figure figure : Figure.in(mask)) {
+      give(figure, dye.strength(), hills, owner, lanes, mm);
     }
     return new LaneStain(widened(owner, (int) Math.ceil(0.8 * mm)));
   }
 
-  private static List<Integer> figure(Raster mask, boolean[] seen, int start) {
-    List<Integer> cells = new ArrayList<>();
-    int w = mask.width();
-    cells.add(start);
-    seen[start] = true;
-    for (int k = 0; k < cells.size(); k++) {
-      int at = cells.get(k);
-      int x = at % w;
-      visit(mask, seen, cells, x > 0 ? at - 1 : -1);
-      visit(mask, seen, cells, x < w - 1 ? at + 1 : -1);
-      visit(mask, seen, cells, at - w);
-      visit(mask, seen, cells, at + w);
-    }
-    return cells;
-  }
-
-  private static void visit(Raster mask, boolean[] seen, List<Integer> cells, int i) {
-    if (i >= 0 && i < seen.length && !seen[i] && mask.cells()[i] > 0) {
-      seen[i] = true;
-      cells.add(i);
-    }
-  }
-
   private static void give(
-      List<Integer> figure,
+      Figure figure,
       Raster strength,
       Raster hills,
       Raster owner,
       List<LaneTrack> lanes,
       double mm) {
     int w = owner.width();
-    if (figure.size() < 0.8 * mm * mm) {
+    if (figure.cells().length < 0.8 * mm * mm) {
       return;
     }
     double sum = 0;
     double moment = 0;
     double[] perLane = new double[lanes.size()];
-    for (int i : figure) {
+    for (int i : figure.cells()) {
       double x = i % w + 0.5;
       double s = strength.cells()[i];
       sum += s;
@@ -108,9 +81,9 @@ final class LaneStain {
       strong += p > FAIR_PART * sum ? 1 : 0;
     }
     boolean cut =
-        spread(figure, w) > WIDE * narrowest(lanes)
+        figure.right() - figure.left() > WIDE * narrowest(lanes)
             && (strong > 1 || hasMaxima(figure, strength, lanes, (int) (SMOOTHING_MM * mm)));
-    for (int i : figure) {
+    for (int i : figure.cells()) {
       if (!cut) {
         owner.cells()[i] = 1 + nearest;
       } else if (isOwn(i, hills, lanes)) {
@@ -151,10 +124,10 @@ final class LaneStain {
 
   /** Whether the columns' sums rise again, after a valley, in another lane than the strongest. */
   private static boolean hasMaxima(
-      List<Integer> figure, Raster strength, List<LaneTrack> lanes, int half) {
+      Figure figure, Raster strength, List<LaneTrack> lanes, int half) {
     double[] most = new double[strength.width()];
     double[] single = new double[strength.width()];
-    for (int i : figure) {
+    for (int i : figure.cells()) {
       int x = i % strength.width();
       single[x] += strength.cells()[i];
       most[x] = Math.max(most[x], strength.cells()[i]);
@@ -191,16 +164,6 @@ final class LaneStain {
       }
     }
     return sums;
-  }
-
-  private static double spread(List<Integer> figure, int w) {
-    int left = Integer.MAX_VALUE;
-    int right = 0;
-    for (int i : figure) {
-      left = Math.min(left, i % w);
-      right = Math.max(right, i % w);
-    }
-    return right - left;
   }
 
   private static double narrowest(List<LaneTrack> lanes) {

@@ -36,7 +36,7 @@ class OriginZoneTest {
         mask.set(x, y, 1);
       }
     }
-    DyeMap dye = new DyeMap(mask, mask, 0.002, new Raster[] {mask, mask, mask});
+    DyeMap dye = new DyeMap(mask, mask, 0.002, new Raster[] {mask, mask, mask}, List.of());
     return OriginZone.of(dye, level(LineKind.PENCIL, BASELINE), level(LineKind.PENCIL, 100), MM);
   }
 

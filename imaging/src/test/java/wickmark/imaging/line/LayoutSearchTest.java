@@ -159,7 +159,7 @@ class LayoutSearchTest {
   @Test
   void aFingerThatHoldsTheSheetIsNoDyeBelowTheBaseline() {
     lineAt(100, PENCIL, 1.2);
-    names(3);
+    names(515, 3);
     for (int y = 555; y < HEIGHT; y++) {
       for (int x = 180; x < 280; x++) {
         add(x, y, new double[] {0.1, 0.35, 0.45}, 1);
@@ -174,10 +174,29 @@ class LayoutSearchTest {
     assertFront(layout, LineKind.PENCIL);
   }
 
+  /** With the strip upside down the finger lies beyond the front, and hides no names from it. */
+  @Test
+  void namesAtAFingerSpeakAgainstARemarkAtTheOtherEnd() {
+    lineAt(100, PENCIL, 1.2);
+    names(515, 3);
+    names(40, 3);
+    for (int y = 555; y < HEIGHT; y++) {
+      for (int x = 180; x < 280; x++) {
+        add(x, y, new double[] {0.1, 0.35, 0.45}, 1);
+      }
+    }
+
+    Layout layout = layout(0, 2);
+
+    assertThat(layout.quarterTurns()).isZero();
+    // Where they had no say it was 1.3.
+    assertThat(layout.lead()).isGreaterThan(2.5);
+  }
+
   @Test
   void namesWrittenWithASoftPencilAreNames() {
     lineAt(100, PENCIL, 1.2);
-    names(6);
+    names(515, 6);
 
     Layout layout = layout(0, 2);
 
@@ -185,10 +204,10 @@ class LayoutSearchTest {
     assertThat(layout.lead()).isGreaterThan(5);
   }
 
-  /** A stroke of 0.4 mm below each lane, so many times as dark as the lines. */
-  private void names(double dark) {
+  /** A stroke of 0.4 mm below or above each lane, so many times as dark as the lines. */
+  private void names(int top, double dark) {
     for (int column : new int[] {60, 150, 240}) {
-      for (int y = 515; y < 545; y++) {
+      for (int y = top; y < top + 30; y++) {
         add(column, y, PENCIL, dark);
         add(column + 1, y, PENCIL, dark);
       }

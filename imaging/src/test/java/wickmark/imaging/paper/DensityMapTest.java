@@ -67,6 +67,31 @@ class DensityMapTest {
     assertThat(map.steepness().at(WIDTH - 6 * MM, y)).isLessThan(0.01f);
   }
 
+  /** Where a shadow's edge meets the paper's at 30° there is a tip too narrow for any spot. */
+  @Test
+  void theTipOfAShadowAtThePapersEdgeIsNoDye() {
+    double slope = StrictMath.tan(Math.PI / 6);
+    Random chance = new Random(7);
+    DensityMap map =
+        DensityMap.of(
+            painted(
+                (x, y, c) ->
+                    (x < slope * (y - 20 * MM) ? 0.45 : 0.75)
+                        * (1 + NOISE * chance.nextGaussian())),
+            MM);
+    Raster smooth = Smoothing.gaussian(map.density()[1], 0.4 * MM);
+    int stained = 0;
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        double away = Math.abs(x - slope * (y - 20 * MM)) * Math.cos(Math.PI / 6);
+        boolean counts = map.paper().at(x, y) > 0 && away > MM;
+        stained += counts && smooth.at(x, y) > 0.04 ? 1 : 0;
+      }
+    }
+    // 2.4 mm² of it were, when the paper's end was the end of what counts.
+    assertThat(stained / (double) (MM * MM)).isLessThan(1);
+  }
+
   @Test
   void aSpotKeepsItsDensity() {
     DensityMap map = DensityMap.of(sheet(true, true), MM);

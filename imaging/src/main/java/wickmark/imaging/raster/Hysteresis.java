@@ -1,14 +1,18 @@
-package wickmark.imaging.lane;
-
-import wickmark.imaging.raster.Raster;
+package wickmark.imaging.raster;
 
 /**
  * Threshold with two levels: what passes the lower and hangs together with what passes the upper.
  */
-final class Hysteresis {
+public final class Hysteresis {
   private Hysteresis() {}
 
-  static Raster above(Raster in, double upper, double lower) {
+  /**
+   * Returns 1 where it holds, else 0.
+   *
+   * @param upper what a figure passes somewhere
+   * @param lower what it passes everywhere
+   */
+  public static Raster above(Raster in, double upper, double lower) {
     int w = in.width();
     int h = in.height();
     Raster mask = new Raster(w, h);

@@ -1,0 +1,27 @@
+package wickmark.imaging.lane;
+
+import java.util.List;
+import wickmark.imaging.raster.Raster;
+
+/**
+ * What dried on the paper and is no dye of the run: a splash of tea or water.
+ *
+ * @param left, right, top, bottom how far it reaches, cells
+ */
+public record DriedStain(int left, int right, int top, int bottom) {
+  /** Whether a place is within its reach. */
+  public boolean holds(double x, double y) {
+    return x >= left && x <= right && y >= top && y <= bottom;
+  }
+
+  /**
+   * Densities without such stains.
+   *
+   * @param density red, green and blue
+   */
+  public record TakenOff(Raster[] density, List<DriedStain> stains) {
+    public TakenOff {
+      stains = List.copyOf(stains);
+    }
+  }
+}
