@@ -1,7 +1,7 @@
 package wickmark.imaging.line;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.Arrays;
+import wickmark.imaging.raster.Figure;
 import wickmark.imaging.raster.Raster;
 
 /**
@@ -13,11 +13,13 @@ final class EndStains {
   /** How near the end a stain begins that reaches it: the outermost rim of paper is shaded, mm. */
   private static final double AT_END_MM = 1;
 
-  private final Raster stains;
+  /**
+   * Least part of its box that such a thing fills: a finger does three quarters, a corner half. The
+   * rims of squares of cloth beyond the paper's end fill a quarter.
+   */
+  private static final double SOLID = 0.4;
 
-  private EndStains(Raster dye) {
-    this.stains = dye.copy();
-  }
+  private EndStains() {}
 
   /**
    * All other dye.
@@ -26,42 +28,35 @@ final class EndStains {
    * @param paper 0 where there is none: where the sheet ends before the map does
    */
   static Raster removed(Raster dye, Raster paper, double cellsPerMm) {
-    EndStains ends = new EndStains(dye);
-    int rim = (int) Math.ceil(AT_END_MM * cellsPerMm);
-    for (int x = 0; x < dye.width(); x++) {
-      ends.removeFrom(x, 0, 1, paper, rim);
-      ends.removeFrom(x, dye.height() - 1, -1, paper, rim);
+    boolean[] atEnd = atEnd(paper, (int) Math.ceil(AT_END_MM * cellsPerMm));
+    Raster out = dye.copy();
+    for (Figure figure : Figure.in(dye)) {
+      double box = figure.columns() * (double) figure.rows();
+      if (figure.cells().length > SOLID * box
+          && Arrays.stream(figure.cells()).anyMatch(i -> atEnd[i])) {
+        Arrays.stream(figure.cells()).forEach(i -> out.cells()[i] = 0);
+      }
     }
-    return ends.stains;
+    return out;
   }
 
-  /** Removes what lies within a column's first or last cells of paper. */
-  private void removeFrom(int x, int end, int step, Raster paper, int rim) {
+  /** Whether a cell is among its column's first or last cells of paper. */
+  private static boolean[] atEnd(Raster paper, int rim) {
+    boolean[] cells = new boolean[paper.cells().length];
+    for (int x = 0; x < paper.width(); x++) {
+      mark(cells, paper, x, 0, 1, rim);
+      mark(cells, paper, x, paper.height() - 1, -1, rim);
+    }
+    return cells;
+  }
+
+  private static void mark(boolean[] cells, Raster paper, int x, int end, int step, int rim) {
     int y = end;
     while (y >= 0 && y < paper.height() && paper.at(x, y) == 0) {
       y += step;
     }
     for (int k = 0; k < rim && y >= 0 && y < paper.height(); k++, y += step) {
-      if (stains.at(x, y) > 0) {
-        remove(x, y);
-      }
-    }
-  }
-
-  private void remove(int x, int y) {
-    Deque<int[]> next = new ArrayDeque<>();
-    next.push(new int[] {x, y});
-    while (!next.isEmpty()) {
-      int[] at = next.pop();
-      boolean inside =
-          at[0] >= 0 && at[1] >= 0 && at[0] < stains.width() && at[1] < stains.height();
-      if (inside && stains.at(at[0], at[1]) > 0) {
-        stains.set(at[0], at[1], 0);
-        next.push(new int[] {at[0] + 1, at[1]});
-        next.push(new int[] {at[0] - 1, at[1]});
-        next.push(new int[] {at[0], at[1] + 1});
-        next.push(new int[] {at[0], at[1] - 1});
-      }
+      cells[y * paper.width() + x] = true;
     }
   }
 }
