@@ -33,6 +33,9 @@ public final class LayoutSearch {
   /** What names below the lanes are worth. */
   private static final double NAMES = 2.5;
 
+  /** What dots on the line at all lanes are worth. */
+  private static final double DOTS = 1;
+
   private final List<Hypothesis> all = new ArrayList<>();
 
   private record Hypothesis(
@@ -174,6 +177,7 @@ public final class LayoutSearch {
     score += 0.7 * content.writingBalance(baseline, down);
     score += NAMES * content.namesUnderLanes(baseline, down);
     score += 1.0 * content.marksOn(baseline, down);
+    score += DOTS * content.dotsAtLanes(baseline, down);
     return score - 6 * content.dyeShareBelow(baseline, down);
   }
 

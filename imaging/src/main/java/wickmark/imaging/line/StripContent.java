@@ -310,6 +310,23 @@ final class StripContent {
     return up / (up + 3);
   }
 
+  /**
+   * Share of the lanes, by the stain on the inner side of a line, that have a dot on it: where the
+   * sample was put, in pencil or of what stayed there. Of two lines that look alike it tells which
+   * is the baseline.
+   *
+   * @param outwards the direction away from the other line: 1 towards the map's last row
+   */
+  double dotsAtLanes(CrossLine line, int outwards) {
+    List<Integer> lanes = stainedLanes(line, outwards);
+    boolean[] dotted = new LineDots(map).bins(line);
+    int with = 0;
+    for (int lane : lanes) {
+      with += any(dotted, lane - 1, lane + 1) ? 1 : 0;
+    }
+    return lanes.isEmpty() ? 0 : with / (double) lanes.size();
+  }
+
   private double placesWithInk(CrossLine line, double fromMm, double toMm, int direction) {
     int places = 0;
     for (double a : inkAmounts(line, fromMm, toMm, direction)) {

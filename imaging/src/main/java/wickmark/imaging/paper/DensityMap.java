@@ -59,7 +59,8 @@ public record DensityMap(
       float[] d = log[c].cells();
       float[] b = background[c].cells();
       for (int i = 0; i < d.length; i++) {
-        d[i] = b[i] - d[i];
+        // However much light there is, a channel shows no more than white.
+        d[i] = Math.min(0, b[i]) - d[i];
       }
       noise[c] = noise(log[c], paper);
     }

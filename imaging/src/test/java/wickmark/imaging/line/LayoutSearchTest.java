@@ -193,6 +193,27 @@ class LayoutSearchTest {
     assertThat(layout.lead()).isGreaterThan(2.5);
   }
 
+  /**
+   * Two lines alike at the same distance from their ends; where the samples were put it is dark.
+   */
+  @Test
+  void theOneOfTwoLinesWithDotsAtTheLanesIsTheBaseline() {
+    lineAt(100, PENCIL, 1.2);
+    for (int column : new int[] {60, 150, 240}) {
+      for (int y = 98; y < 102; y++) {
+        for (int x = column - 2; x < column + 2; x++) {
+          add(x, y, PENCIL, 2);
+        }
+      }
+    }
+
+    Layout layout = layout(0, 2);
+
+    assertThat(layout.quarterTurns()).isEqualTo(2);
+    // Where dots have no say the other one is.
+    assertThat(layout.lead()).isGreaterThan(0.5);
+  }
+
   @Test
   void namesWrittenWithASoftPencilAreNames() {
     lineAt(100, PENCIL, 1.2);

@@ -92,6 +92,35 @@ class DensityMapTest {
     assertThat(stained / (double) (MM * MM)).isLessThan(1);
   }
 
+  /**
+   * A flash in warm light: red is white where blue is not yet, and there the tint seems to change.
+   */
+  @Test
+  void whereAChannelIsWhiteThereIsNoDye() {
+    double[] warm = {1, 0.9, 0.72};
+    Random chance = new Random(9);
+    DensityMap map =
+        DensityMap.of(
+            painted(
+                (x, y, c) -> {
+                  double away = Math.hypot(x, y - HEIGHT / 2.0) / (16 * MM);
+                  double light = warm[c] * (0.8 + 0.5 * StrictMath.exp(-away * away / 2));
+                  return Math.min(1, light * (1 + NOISE * chance.nextGaussian()));
+                }),
+            MM);
+    double most = 0;
+    for (int c = 0; c < 3; c++) {
+      Raster smooth = Smoothing.gaussian(map.density()[c], 0.5 * MM);
+      for (int y = 4 * MM; y < HEIGHT - 4 * MM; y++) {
+        for (int x = 4 * MM; x < WIDTH - 4 * MM; x++) {
+          most = Math.max(most, smooth.at(x, y));
+        }
+      }
+    }
+    // The least spot that is reported has 0.04.
+    assertThat(most).isLessThan(0.02);
+  }
+
   @Test
   void aSpotKeepsItsDensity() {
     DensityMap map = DensityMap.of(sheet(true, true), MM);
