@@ -151,10 +151,10 @@ final class SpotDoubts {
         "dried-stain",
         String.format(
             Locale.ROOT,
-            "Something dried on the paper and left a ring, %.0f mm wide and %.0f mm high, %.0f mm"
-                + " from the left edge at %.2f of the way to the front. It was taken off, and %s."
-                + " A dye of the ring's own colour would be taken off with it: look whether there"
-                + " is one.",
+            "A thin ring of colour, as a splash leaves it when it dries, %.0f mm wide and %.0f mm"
+                + " high, %.0f mm from the left edge at %.2f of the way to the front, was taken off;"
+                + " %s. A dye of the ring's own colour would be taken off with it: look whether"
+                + " there is one.",
             (stain.right() - stain.left() + 1) / cellsPerMm,
             (stain.bottom() - stain.top() + 1) / cellsPerMm,
             x / cellsPerMm,

@@ -6,7 +6,10 @@ import wickmark.imaging.raster.Raster;
 /**
  * What dried on the paper and is no dye of the run: a splash of tea or water.
  *
- * @param left, right, top, bottom how far it reaches, cells
+ * @param left its first column, cells
+ * @param right its last column
+ * @param top its first row
+ * @param bottom its last row
  */
 public record DriedStain(int left, int right, int top, int bottom) {
   /** Whether a place is within its reach. */

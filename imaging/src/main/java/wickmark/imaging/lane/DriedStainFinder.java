@@ -137,13 +137,12 @@ final class DriedStainFinder {
       return false;
     }
     int[] seen = Arrays.stream(rim.cells()).filter(i -> lines.cells()[i] > 0).toArray();
-    Raster[] ridge = new Raster[3];
     double[] level = new double[3];
     double[] height = new double[3];
     for (int c = 0; c < 3; c++) {
-      ridge[c] = ridges(density[c]);
+      Raster ridge = ridges(density[c]);
       level[c] = own(density[c], within);
-      height[c] = mean(ridge[c], seen) - typical(ridge[c]);
+      height[c] = Math.max(0, mean(ridge, seen) - typical(ridge));
     }
     if (!isColoured(height) || sum(level) > sum(height)) {
       return false;
@@ -181,7 +180,7 @@ final class DriedStainFinder {
         for (int c = 0; c < 3; c++) {
           double d = smooth[c].cells()[i];
           along += d * colour[c];
-          most = Math.min(most, (d + GRAIN * grain) / colour[c]);
+          most = colour[c] > 0 ? Math.min(most, (d + GRAIN * grain) / colour[c]) : most;
         }
         double share = Math.max(0, Math.min(along / squares, most));
         for (int c = 0; c < 3; c++) {
