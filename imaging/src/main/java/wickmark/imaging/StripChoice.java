@@ -59,9 +59,10 @@ final class StripChoice {
 
   /**
    * The most evidence that a layout can have: both lines with the greatest certainty, names below
-   * all lanes and nowhere else, marks on the baseline. Practice pictures have up to 9.6.
+   * all lanes and nowhere else, marks on the baseline and dots at all lanes. Practice pictures have
+   * up to 10.5.
    */
-  private static final double MOST_LAYOUT = 11.1;
+  private static final double MOST_LAYOUT = 12.1;
 
   /** Layout's evidence from which a sheet surely shows its lines, and no desk that hides them. */
   private static final double CLEAR_LAYOUT = 7;
