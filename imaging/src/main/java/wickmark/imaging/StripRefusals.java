@@ -50,6 +50,15 @@ final class StripRefusals {
             + " solvent ran off the top, the run must be repeated.");
   }
 
+  static StripOutcome noBottom() {
+    return refused(
+        Refusal.Reason.NOT_CERTAIN,
+        "Which end of the strip is the bottom cannot be told: the two lines across it look alike,"
+            + " with no names below one of them and no dots on it, and upside down every Rf would"
+            + " be wrong. Say --bottom up, down, left or right: where in the picture the end is"
+            + " that hung in the solvent.");
+  }
+
   static StripOutcome noLanes() {
     return refused(
         Refusal.Reason.NO_LANES,

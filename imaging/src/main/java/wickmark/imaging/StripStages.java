@@ -37,6 +37,12 @@ final class StripStages {
   /** The same with its lead over other fronts: below this, any other would do as well. */
   private static final double LEAST_FRONT_CONFIDENCE = 0.1;
 
+  /** The same for the bottom. */
+  private static final double LEAST_BOTTOM_CONFIDENCE = 0.05;
+
+  /** Evidence for this end over that for the other below which both lines could be the baseline. */
+  private static final double LEAST_BOTTOM_LEAD = 0.5;
+
   private final ReadingRequest request;
   private final StripChoice.Candidate chosen;
   private final StageWatch watch;
@@ -173,6 +179,10 @@ final class StripStages {
             straight.front(),
             lanes.tracks(),
             assembly.relativeScale());
+    if (confidence.orientation() < LEAST_BOTTOM_CONFIDENCE
+        && chosen.layout().lead() < LEAST_BOTTOM_LEAD) {
+      return StripRefusals.noBottom();
+    }
     double ofFront = StripConfidence.ofFront(chosen.layout(), straight.front());
     if (ofFront < LEAST_FRONT_CONFIDENCE) {
       return StripRefusals.noFront();
