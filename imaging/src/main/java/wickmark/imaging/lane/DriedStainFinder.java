@@ -116,14 +116,7 @@ final class DriedStainFinder {
 
   /** What blank paper's grain has: the middle value, for most of a strip is blank. */
   private double typical(Raster ridges) {
-    double[] v = new double[ridges.cells().length / 5 + 1];
-    int n = 0;
-    for (int i = 0; i < ridges.cells().length; i += 5) {
-      if (paper.cells()[i] > 0) {
-        v[n++] = ridges.cells()[i];
-      }
-    }
-    return n == 0 ? 0 : Selection.median(v, n);
+    return Selection.median(ridges, paper, 5);
   }
 
   private boolean takeOff(Figure rim, Raster lines, double grain) {

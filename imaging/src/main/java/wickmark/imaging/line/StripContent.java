@@ -75,7 +75,7 @@ final class StripContent {
     double mm = map.cellsPerMm();
     Raster grey = map.neutral();
     Raster chroma = Smoothing.gaussian(map.chroma(), 0.6 * mm);
-    double level = median(chroma, map.paper());
+    double level = Selection.median(chroma, map.paper(), 5);
     Raster neutral = Smoothing.gaussian(grey, 0.12 * mm);
     Raster around = Smoothing.gaussian(grey, 1.3 * mm);
     double strokes = strokeLevel(neutral, around, map.paper());
@@ -121,17 +121,6 @@ final class StripContent {
       }
     }
     return Math.max(INK, n == 0 ? INK : 4.5 * 1.4826 * Selection.median(v, n));
-  }
-
-  private static double median(Raster in, Raster paper) {
-    double[] v = new double[in.cells().length / 5 + 1];
-    int n = 0;
-    for (int i = 0; i < in.cells().length; i += 5) {
-      if (paper.cells()[i] > 0) {
-        v[n++] = in.cells()[i];
-      }
-    }
-    return n == 0 ? 0 : Selection.median(v, n);
   }
 
   /**

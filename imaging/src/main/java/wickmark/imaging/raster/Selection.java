@@ -48,6 +48,20 @@ public final class Selection {
     return nth(values, count, count / 2);
   }
 
+  /**
+   * Returns the upper median of every so many cells where a mask is above 0; 0 if there are none.
+   */
+  public static double median(Raster in, Raster mask, int every) {
+    double[] v = new double[in.cells().length / every + 1];
+    int n = 0;
+    for (int i = 0; i < in.cells().length; i += every) {
+      if (mask.cells()[i] > 0) {
+        v[n++] = in.cells()[i];
+      }
+    }
+    return n == 0 ? 0 : median(v, n);
+  }
+
   private static double pivot(double[] v, int low, int high) {
     double a = v[low];
     double b = v[(low + high) >>> 1];

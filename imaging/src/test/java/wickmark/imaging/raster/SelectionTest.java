@@ -33,4 +33,13 @@ class SelectionTest {
     }
     assertThat(Selection.nth(rising, rising.length, 1234)).isEqualTo(1234);
   }
+
+  @Test
+  void theMedianOfARasterIsThatOfTheCellsThatCount() {
+    Raster in = new Raster(4, 1, new float[] {9, 1, 5, 7});
+    Raster mask = new Raster(4, 1, new float[] {0, 1, 1, 1});
+    assertThat(Selection.median(in, mask, 1)).isEqualTo(5);
+    assertThat(Selection.median(in, mask, 3)).isEqualTo(7);
+    assertThat(Selection.median(in, new Raster(4, 1), 1)).isZero();
+  }
 }
