@@ -8,25 +8,42 @@ import java.util.Arrays;
  * @param kind pencil or tide mark
  * @param x middle of each bin, cells
  * @param y row of the path in each bin, cells
- * @param contrast how much darker the path is than beside it, each bin, optical density
+ * @param contrast how much darker the path is than beside it, each bin, optical density; not a
+ *     number where white paper shows no line, and could not
  * @param noise standard deviation of a bin's contrast where there is no line
  */
 record CrossLine(LineKind kind, double[] x, double[] y, double[] contrast, double noise) {
+  /** Contrast over the noise from which a bin shows the line. */
+  static final double SEEN = 3;
 
-  /** Share of the bins in which the line is seen. */
+  /** Share of a line that must lie where it could be seen. */
+  private static final double LEAST_TELLING = 0.4;
+
+  /** Share of the bins in which the line is seen, of those that could show it. */
   double coverage() {
     int seen = 0;
-    for (double c : contrast) {
-      seen += c > 3 * noise ? 1 : 0;
+    double[] telling = telling();
+    for (double c : telling) {
+      seen += c > SEEN * noise ? 1 : 0;
     }
-    return seen / (double) contrast.length;
+    return seen / (double) telling.length;
   }
 
-  /** Middle contrast of all bins. */
+  /** Middle contrast of all bins that could show it. */
   double strength() {
-    double[] sorted = contrast.clone();
+    double[] sorted = telling();
     Arrays.sort(sorted);
     return sorted[sorted.length / 2];
+  }
+
+  /**
+   * The contrasts of the bins that could show the line. Where they are few, all the others count as
+   * if it were not there.
+   */
+  private double[] telling() {
+    double[] telling = Arrays.stream(contrast).filter(c -> !Double.isNaN(c)).toArray();
+    return Arrays.copyOf(
+        telling, Math.max(telling.length, (int) Math.ceil(LEAST_TELLING * contrast.length)));
   }
 
   /** Mean row. */

@@ -270,10 +270,20 @@ final class CrossLineFinder {
     double[] contrast = new double[bins];
     for (int b = bins - 1; b >= 0; b--) {
       y[b] = at + 0.5;
-      contrast[b] = mean[b][at];
+      boolean silent = mean[b][at] < CrossLine.SEEN * noise && isWhite(b, at);
+      contrast[b] = silent ? Double.NaN : mean[b][at];
       at = from[b][at];
     }
     return new CrossLine(kind, middle.clone(), y, contrast, noise);
+  }
+
+  /** Whether most of a bin's paper is too white to show a line. */
+  private boolean isWhite(int bin, int y) {
+    int white = 0;
+    for (int x = firstOf(bin); x < firstOf(bin + 1); x++) {
+      white += map.paper().at(x, y) > 0 && map.white().all(x, y) ? 1 : 0;
+    }
+    return white > 0.5 * map.width() / bins;
   }
 
   private void suppress(double[][] mean, CrossLine line) {

@@ -15,14 +15,32 @@ import wickmark.imaging.straight.StraightStrip;
  *     shadow a density is that much less certain
  * @param cellsPerMm cells per millimetre, or per nominal millimetre where there is no scale yet
  * @param noise standard deviation of one cell on blank paper, each channel
+ * @param white where the blank paper is as bright as the picture can be
  */
 public record DensityMap(
-    Raster[] density, Raster paper, Raster steepness, double cellsPerMm, double[] noise) {
+    Raster[] density,
+    Raster paper,
+    Raster steepness,
+    double cellsPerMm,
+    double[] noise,
+    WhiteChannels white) {
   /** How far the edge of a shadow may be from where the light was found to change, mm. */
   private static final double EDGE_BLUR_MM = 0.45;
 
   /** Change of the light that is followed without fault, density per mm. */
   private static final double GENTLE = 0.008;
+
+  /** A map of paper that is nowhere white in the picture. */
+  public DensityMap(
+      Raster[] density, Raster paper, Raster steepness, double cellsPerMm, double[] noise) {
+    this(
+        density,
+        paper,
+        steepness,
+        cellsPerMm,
+        noise,
+        WhiteChannels.none(paper.width(), paper.height()));
+  }
 
   public int width() {
     return paper.width();
@@ -73,7 +91,13 @@ public record DensityMap(
         log[2].cells()[i] = 0;
       }
     }
-    return new DensityMap(log, peeled, steepness(background[1], cellsPerMm), cellsPerMm, noise);
+    return new DensityMap(
+        log,
+        peeled,
+        steepness(background[1], cellsPerMm),
+        cellsPerMm,
+        noise,
+        WhiteChannels.of(background));
   }
 
   private static Raster steepness(Raster light, double cellsPerMm) {
@@ -123,18 +147,17 @@ public record DensityMap(
     for (int c = 0; c < 3; c++) {
       d[c] = density[c].turned();
     }
-    return new DensityMap(d, paper.turned(), steepness.turned(), cellsPerMm, noise);
+    return new DensityMap(d, paper.turned(), steepness.turned(), cellsPerMm, noise, white.turned());
   }
 
-  /** The least density of the three: pencil and shadow have it, a pure colour hardly. */
+  /**
+   * The least density of the channels that tell it: pencil and shadow have it, a pure colour
+   * hardly.
+   */
   public Raster neutral() {
     Raster out = new Raster(width(), height());
-    float[] red = density[0].cells();
-    float[] green = density[1].cells();
-    float[] blue = density[2].cells();
-    for (int i = 0; i < red.length; i++) {
-      float less = red[i] < green[i] ? red[i] : green[i];
-      out.cells()[i] = less < blue[i] ? less : blue[i];
+    for (int i = 0; i < out.cells().length; i++) {
+      out.cells()[i] = white.least(density, i);
     }
     return out;
   }

@@ -27,16 +27,25 @@ final class PaperBackground {
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
 
+  /** Share of the paper that must not be white to tell of all of it. */
+  private static final double LEAST_TELLING = 0.2;
+
   private final Raster[] block;
   private final Raster valid;
+  private final Raster telling;
   private final double mm;
   private final Raster guide;
   private final Raster depth;
 
-  /** Of a paper whose tint is known: red and blue against green, log light. */
-  private PaperBackground(Raster[] block, Raster valid, double mm, Raster[] tint) {
+  /**
+   * Of a paper whose tint is known: red and blue against green, log light.
+   *
+   * @param telling 1 for the valid blocks that tell of the paper's tint
+   */
+  private PaperBackground(Raster[] block, Raster valid, Raster telling, double mm, Raster[] tint) {
     this.block = block;
     this.valid = valid;
+    this.telling = telling;
     this.mm = mm;
     Raster brightest = brightest(tint);
     int radius = (int) Math.round(SPOT_RADIUS * mm);
@@ -63,19 +72,61 @@ final class PaperBackground {
       valid.cells()[i] = cover.cells()[i] > 0.4f ? 1 : 0;
     }
     double mm = cellsPerMm / grid.side;
+    Raster telling = withoutWhite(valid, block);
     // In mixed light the tint changes over the sheet. Which channel a dye leaves alone is seen only
     // against the paper's tint in that place: against that of the whole sheet another channel is
     // the brightest beside the spot than on it, and the light seems to fall off there.
-    PaperBackground evenTint = new PaperBackground(block, valid, mm, evenTint(block, valid));
+    PaperBackground evenTint =
+        new PaperBackground(block, valid, telling, mm, evenTint(block, telling));
     Paper seen = evenTint.withoutHue();
-    PaperBackground paperLight = new PaperBackground(block, valid, mm, seen.tint);
+    PaperBackground paperLight = new PaperBackground(block, valid, telling, mm, seen.tint);
     Raster clear = paperLight.withoutDarkBlobs(seen.clear);
     Raster[] light = paperLight.smoothedLight(clear);
+    if (telling != valid) {
+      paperLight.whiten(light, seen.tint);
+    }
     Raster[] background = new Raster[3];
     for (int c = 0; c < 3; c++) {
       background[c] = grid.spread(light[c]);
     }
     return background;
+  }
+
+  /**
+   * The valid blocks less those that are white in all channels: what such light would be is not in
+   * the picture, and white beside a shadow seems to have another hue than the paper in it. All, if
+   * hardly any are left.
+   */
+  private static Raster withoutWhite(Raster valid, Raster[] block) {
+    Raster telling = valid.copy();
+    int all = 0;
+    int left = 0;
+    for (int i = 0; i < telling.cells().length; i++) {
+      if (valid.cells()[i] == 0) {
+        continue;
+      }
+      all++;
+      if (WhiteChannels.isAtEnd(block, i)) {
+        telling.cells()[i] = 0;
+      } else {
+        left++;
+      }
+    }
+    return left == all || left < LEAST_TELLING * all ? valid : telling;
+  }
+
+  /** Makes the light white where it is so all around, also on a spot there. */
+  private void whiten(Raster[] light, Raster[] tint) {
+    for (int i = 0; i < guide.cells().length; i++) {
+      float red = tint[0].cells()[i];
+      float blue = tint[1].cells()[i];
+      double white = -Math.min(0, Math.min(red, blue)) - LEAST;
+      if (guide.cells()[i] > white) {
+        for (int c = 0; c < 3; c++) {
+          light[c].cells()[i] = 0;
+        }
+      }
+    }
   }
 
   /** What is paper by its hue, and its tint: red and blue against green. */
@@ -120,9 +171,9 @@ final class PaperBackground {
 
   /** Clear is 1 for paper, 0 where there is a hue that paper does not have in such light. */
   private Paper withoutHue() {
-    Raster clear = valid.copy();
+    Raster clear = telling.copy();
     Raster[] hues = {difference(block[0], block[1]), difference(block[2], block[1])};
-    Raster[] start = LocalTint.of(block, valid, guide, level(guide, valid), mm);
+    Raster[] start = LocalTint.of(block, telling, guide, level(guide, telling), mm);
     Raster[] tint = new Raster[2];
     for (int pair = 0; pair < 2; pair++) {
       Raster hue = hues[pair];
@@ -132,7 +183,7 @@ final class PaperBackground {
         Raster weight = new Raster(hue.width(), hue.height());
         for (int i = 0; i < weight.cells().length; i++) {
           double d = Math.abs(hue.cells()[i] - level.cells()[i]);
-          weight.cells()[i] = d < spread ? valid.cells()[i] : 0;
+          weight.cells()[i] = d < spread ? telling.cells()[i] : 0;
         }
         level = smoothedPlain(hue, weight, level);
       }
@@ -159,7 +210,7 @@ final class PaperBackground {
     double[] d = new double[in.cells().length];
     int n = 0;
     for (int i = 0; i < d.length; i++) {
-      if (valid.cells()[i] > 0) {
+      if (telling.cells()[i] > 0) {
         d[n++] = Math.abs(in.cells()[i] - level.cells()[i]);
       }
     }
@@ -235,7 +286,7 @@ final class PaperBackground {
   private Raster[] sheetLight() {
     Raster[] light = new Raster[3];
     for (int c = 0; c < 3; c++) {
-      TintPlane plane = TintPlane.of(difference(block[c], guide), valid);
+      TintPlane plane = TintPlane.of(difference(block[c], guide), telling);
       light[c] = guide.copy();
       float[] cells = light[c].cells();
       for (int i = 0; i < cells.length; i++) {

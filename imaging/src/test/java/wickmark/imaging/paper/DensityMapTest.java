@@ -121,6 +121,54 @@ class DensityMapTest {
     assertThat(most).isLessThan(0.02);
   }
 
+  /**
+   * Sun and shade in warm light: the sunlit half is white in all channels, so that its tint seems
+   * to be another than that of the shade.
+   */
+  @Test
+  void besideWhitePaperThereIsNoDyeInTheShade() {
+    double[] warm = {1, 0.9, 0.72};
+    Random chance = new Random(13);
+    DensityMap map =
+        DensityMap.of(
+            painted(
+                (x, y, c) ->
+                    Math.min(
+                        1,
+                        warm[c]
+                            * (x < edge((int) y) ? 2 : 0.6)
+                            * (1 + NOISE * chance.nextGaussian()))),
+            MM);
+    Raster chroma = Smoothing.gaussian(map.chroma(), 0.5 * MM);
+    double most = 0;
+    for (int y = 4 * MM; y < HEIGHT - 4 * MM; y++) {
+      for (int x = (int) edge(y) + MM; x < WIDTH - 4 * MM; x++) {
+        most = Math.max(most, chroma.at(x, y));
+      }
+    }
+    // Noise alone makes 0.01 of it.
+    assertThat(most).isLessThan(0.02);
+  }
+
+  /** Red is white: it cuts the pencil's density short, and green and blue have all of it. */
+  @Test
+  void pencilIsGreyWhereAChannelIsWhite() {
+    double[] warm = {1.25, 0.9, 0.7};
+    double pencil = 0.08;
+    DensityMap map =
+        DensityMap.of(
+            painted(
+                (x, y, c) -> {
+                  boolean drawn = Math.abs(y - HEIGHT / 2.0) < 0.3 * MM;
+                  return Math.min(1, warm[c] * (drawn ? StrictMath.pow(10, -pencil) : 1));
+                }),
+            MM);
+    assertThat(map.neutral().at(WIDTH / 2, HEIGHT / 2)).isCloseTo((float) pencil, within(0.005f));
+    assertThat(map.turned().neutral().at(HEIGHT / 2, WIDTH / 2))
+        .isCloseTo((float) pencil, within(0.005f));
+    assertThat(map.white().all(WIDTH / 2, HEIGHT / 2)).isFalse();
+  }
+
   @Test
   void aSpotKeepsItsDensity() {
     DensityMap map = DensityMap.of(sheet(true, true), MM);
