@@ -270,7 +270,9 @@ final class CrossLineFinder {
     double[] contrast = new double[bins];
     for (int b = bins - 1; b >= 0; b--) {
       y[b] = at + 0.5;
-      boolean silent = mean[b][at] < CrossLine.SEEN * noise && isWhite(b, at);
+      // A pencil line goes on straight where it cannot be seen, a tide mark anywhere.
+      boolean silent =
+          kind == LineKind.PENCIL && mean[b][at] < CrossLine.SEEN * noise && isWhite(b, at);
       contrast[b] = silent ? Double.NaN : mean[b][at];
       at = from[b][at];
     }
