@@ -35,8 +35,9 @@ public record DyeMap(
     double mm = map.cellsPerMm();
     Raster[] smooth = new Raster[3];
     Raster strength = new Raster(map.width(), map.height());
-    DriedStain.TakenOff bare =
-        DriedStainFinder.takeOff(LineRemoval.remove(map, baseline, front), map.paper(), mm);
+    Raster[] withoutLines = LineRemoval.remove(map, baseline, front);
+    TideMarkRemoval.takeOff(map, withoutLines, front);
+    DriedStain.TakenOff bare = DriedStainFinder.takeOff(withoutLines, map.paper(), mm);
     Raster[] clean = bare.density();
     for (int c = 0; c < 3; c++) {
       smooth[c] = Smoothing.gaussian(clean[c], SIGMA_MM * mm);

@@ -1,5 +1,6 @@
 package wickmark.imaging.lane;
 
+import java.util.function.IntToDoubleFunction;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
@@ -21,17 +22,30 @@ final class LineRemoval {
     Raster[] out = new Raster[3];
     for (int c = 0; c < 3; c++) {
       out[c] = map.density()[c].copy();
-      bridge(out[c], front, map.cellsPerMm());
-      bridge(out[c], baseline, map.cellsPerMm());
     }
+    bridge(out, x -> front.at(x + 0.5), map.cellsPerMm());
+    bridge(out, x -> baseline.at(x + 0.5), map.cellsPerMm());
     return out;
   }
 
-  private static void bridge(Raster density, FittedLine line, double mm) {
+  /**
+   * Takes out one line.
+   *
+   * @param density the channels; they are changed
+   * @param row of the line in a column
+   * @param mm cells per (nominal) millimetre
+   */
+  static void bridge(Raster[] density, IntToDoubleFunction row, double mm) {
+    for (Raster channel : density) {
+      bridge(channel, row, mm);
+    }
+  }
+
+  private static void bridge(Raster density, IntToDoubleFunction row, double mm) {
     int half = (int) Math.ceil(HALF_MM * mm);
     int foot = (int) Math.max(1, Math.round(FOOT_MM * mm));
     for (int x = 0; x < density.width(); x++) {
-      int at = (int) Math.floor(line.at(x + 0.5));
+      int at = (int) Math.floor(row.applyAsDouble(x));
       int from = at - half;
       int to = at + half;
       if (from - foot < 0 || to + foot >= density.height()) {
