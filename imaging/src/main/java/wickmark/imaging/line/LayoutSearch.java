@@ -36,6 +36,15 @@ public final class LayoutSearch {
   /** What dots on the line at all lanes are worth. */
   private static final double DOTS = 1;
 
+  /**
+   * What it costs that they are on the other line. Names stand at either end, and beside the front
+   * if somebody likes them there; the samples were put where the dots are.
+   */
+  private static final double DOTS_AT_FRONT = 5;
+
+  /** Share of the lanes that may have a dot by chance: a spot's rim, a letter that touches it. */
+  private static final double CHANCE_DOTS = 0.4;
+
   private final List<Hypothesis> all = new ArrayList<>();
 
   private record Hypothesis(
@@ -71,8 +80,10 @@ public final class LayoutSearch {
    * @param line null: no front
    * @param dyeBeyond share of the dye above it
    * @param names evidence that it is the line above the names, and the strip lies upside down
+   * @param dots the same for the line with dots at the lanes
    */
-  private record Front(@Nullable CrossLine line, double evidence, double dyeBeyond, double names) {}
+  private record Front(
+      @Nullable CrossLine line, double evidence, double dyeBeyond, double names, double dots) {}
 
   private void consider(DensityMap map, SmoothDensities smooth, StripContent content, int turns) {
     List<CrossLine> lines = CrossLineFinder.find(map, smooth);
@@ -91,26 +102,37 @@ public final class LayoutSearch {
             fronts.stream().filter(front -> possible(map, baseline, front.line, down)).toList();
         double alone = score(map, content, baseline, down);
         double farNames = possible.stream().mapToDouble(Front::names).max().orElse(0);
+        double farDots = possible.stream().mapToDouble(Front::dots).max().orElse(0);
+        double against =
+            NAMES * farNames + DOTS_AT_FRONT * clear(farDots - content.dotsAtLanes(baseline, down));
         for (Front front : possible) {
           double evidence = alone + score(map, baseline, front, down);
-          // Names at the other end speak against this end, whichever line there is the front.
-          all.add(
-              new Hypothesis(
-                  quarterTurns, baseline, front.line, evidence - NAMES * farNames, evidence));
+          // What is at the other end speaks against this end, whichever line there is the front.
+          all.add(new Hypothesis(quarterTurns, baseline, front.line, evidence - against, evidence));
         }
       }
     }
   }
 
+  /** What is left of a share of lanes with dots when chance has had its part, 0 to 1. */
+  private static double clear(double dots) {
+    return Math.max(0, dots - CHANCE_DOTS) / (1 - CHANCE_DOTS);
+  }
+
   private static Front front(@Nullable CrossLine line, StripContent content, int down) {
     if (line == null) {
-      return new Front(null, -NO_FRONT, 0, 0);
+      return new Front(null, -NO_FRONT, 0, 0, 0);
     }
     double evidence = frontEvidence(line);
     double beyond = content.dyeShareBeyond(line, down);
     // As the baseline of a strip that lies upside down: a finger beyond it is no dye below it.
     boolean clear = evidence > CLEAR_FRONT && content.dyeShareBelow(line, -down) < 0.1;
-    return new Front(line, evidence, beyond, clear ? content.namesUnderLanes(line, -down) : 0);
+    return new Front(
+        line,
+        evidence,
+        beyond,
+        clear ? content.namesUnderLanes(line, -down) : 0,
+        clear ? content.dotsAtLanes(line, -down) : 0);
   }
 
   private List<CrossLine> baselines(List<CrossLine> lines, DensityMap map, int turns) {

@@ -23,6 +23,9 @@ final class LineDots {
   /** The same, as a part of the line. */
   private static final double LEAST = 0.3;
 
+  /** Half the stretch over which the line's grain is evened out, mm: thinner than a dot. */
+  private static final double GRAIN_MM = 0.3;
+
   private final DensityMap map;
 
   LineDots(DensityMap map) {
@@ -33,7 +36,7 @@ final class LineDots {
   boolean[] bins(CrossLine line) {
     double mm = map.cellsPerMm();
     int bins = line.x().length;
-    double[] dark = sums(line);
+    double[] dark = evened(sums(line));
     double[] excess = new double[dark.length];
     double[] away = new double[dark.length];
     int beside = (int) Math.ceil(BESIDE_MM * mm);
@@ -59,6 +62,20 @@ final class LineDots {
       start = x + 1;
     }
     return dotted;
+  }
+
+  /** Means of so many columns around each: a pencil's line is grainy, and a cross has thin arms. */
+  private double[] evened(double[] sums) {
+    int half = (int) Math.round(GRAIN_MM * map.cellsPerMm());
+    double[] evened = new double[sums.length];
+    for (int x = 0; x < sums.length; x++) {
+      int from = Math.max(0, x - half);
+      int to = Math.min(sums.length - 1, x + half);
+      for (int i = from; i <= to; i++) {
+        evened[x] += sums[i] / (to - from + 1);
+      }
+    }
+    return evened;
   }
 
   /** Mean density of the channels about the line, summed across it, in each column. */
