@@ -90,7 +90,8 @@ public record PhotoFile(String name, String sha256, Photo photo, List<String> re
       if (segments.components() == 4) {
         return photo(decoder.withWideReader(bytes, "jpeg"), metadata);
       }
-      PictureDecoder.Decoded decoded = decoder.withPlainReader(segments.plain(), "jpeg");
+      PictureDecoder.Decoded decoded =
+          decoder.upright(segments.plain(), "jpeg", metadata.orientation());
       return photo(decoded, metadata, segments.profile());
     }
 

@@ -1,14 +1,21 @@
 package wickmark.cli.photo;
 
+import java.awt.Transparency;
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
+import java.awt.image.ColorModel;
+import java.awt.image.ComponentColorModel;
 import java.awt.image.DataBuffer;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
 
 /** Decodes the bytes of one picture and refuses what is damaged or beyond all measure. */
@@ -31,12 +38,18 @@ final class PictureDecoder {
 
   /** Decodes with the JDK's own reader where it has one for the format. */
   Decoded withPlainReader(byte[] bytes, String format) throws UnreadablePictureException {
-    return decode(bytes, reader(format, true), false);
+    return decode(bytes, reader(format, true), false, Optional.empty());
+  }
+
+  /** The same for a picture of three colours, which is turned while it is decoded. */
+  Decoded upright(byte[] bytes, String format, Orientation orientation)
+      throws UnreadablePictureException {
+    return decode(bytes, reader(format, true), false, Optional.of(orientation));
   }
 
   /** Decodes with the reader that knows the rarer kinds. */
   Decoded withWideReader(byte[] bytes, String format) throws UnreadablePictureException {
-    return decode(bytes, reader(format, false), format.equals("tiff"));
+    return decode(bytes, reader(format, false), format.equals("tiff"), Optional.empty());
   }
 
   private static ImageReader reader(String format, boolean plain) {
@@ -49,7 +62,8 @@ final class PictureDecoder {
         .orElseThrow(() -> new IllegalStateException("the " + format + " reader is not installed"));
   }
 
-  private Decoded decode(byte[] bytes, ImageReader reader, boolean countPictures)
+  private Decoded decode(
+      byte[] bytes, ImageReader reader, boolean countPictures, Optional<Orientation> turned)
       throws UnreadablePictureException {
     List<String> complaints = new ArrayList<>();
     try (ImageInputStream in = new PictureStream(bytes)) {
@@ -57,7 +71,11 @@ final class PictureDecoder {
       reader.addIIOReadWarningListener((source, warning) -> complaints.add(warning));
       checkSize(reader.getWidth(0), reader.getHeight(0));
       int pictures = countPictures ? reader.getNumImages(true) : 1;
-      BufferedImage image = reader.read(0);
+      ImageReadParam how = reader.getDefaultReadParam();
+      if (turned.isPresent() && isOfThreeBytes(reader.getImageTypes(0).next())) {
+        how.setDestination(upright(reader.getWidth(0), reader.getHeight(0), turned.get()));
+      }
+      BufferedImage image = reader.read(0, how);
       for (String complaint : complaints) {
         if (tellsOfDamage(complaint)) {
           throw new UnreadablePictureException(shown, "the picture is cut short or damaged.");
@@ -78,6 +96,22 @@ final class PictureDecoder {
     } finally {
       reader.dispose();
     }
+  }
+
+  private static boolean isOfThreeBytes(ImageTypeSpecifier type) {
+    return type.getBufferedImageType() == BufferedImage.TYPE_3BYTE_BGR;
+  }
+
+  private static BufferedImage upright(int width, int height, Orientation orientation) {
+    ColorModel colours =
+        new ComponentColorModel(
+            ColorSpace.getInstance(ColorSpace.CS_sRGB),
+            false,
+            false,
+            Transparency.OPAQUE,
+            DataBuffer.TYPE_BYTE);
+    UprightRaster raster = UprightRaster.of(width, height, orientation);
+    return new BufferedImage(colours, raster, false, null);
   }
 
   void checkSize(int width, int height) throws UnreadablePictureException {

@@ -17,9 +17,6 @@ import java.util.Arrays;
  * grey ones, because Java takes grey for linear light. Transparent parts lie on white.
  */
 final class SrgbSamples {
-  /** Rows that are turned at a time: a line of the processor's cache holds 21 pixels. */
-  private static final int ROWS = 32;
-
   private final BufferedImage picture;
   private final Raster raster;
   private final int width;
@@ -38,6 +35,9 @@ final class SrgbSamples {
    * Returns 3 · width · height bytes: red, green, blue; rows of the upright picture from the top.
    */
   static byte[] of(BufferedImage picture, Orientation orientation) {
+    if (picture.getRaster() instanceof UprightRaster upright) {
+      return upright.samples();
+    }
     byte[] same = inPlace(picture, orientation);
     if (same.length > 0) {
       return same;
@@ -70,26 +70,14 @@ final class SrgbSamples {
   private byte[] turned(Orientation orientation) {
     int height = picture.getHeight();
     byte[] out = new byte[Math.multiplyExact(3, Math.multiplyExact(width, height))];
-    // Some rows at a time: where they become columns, neighbouring pixels are written together.
-    byte[][] rows = new byte[ROWS][3 * width];
-    long start = orientation.start(width, height);
-    int columnStep = 3 * orientation.columnStep(width, height);
-    int rowStep = 3 * orientation.rowStep(width, height);
-    for (int top = 0; top < height; top += ROWS) {
-      int count = Math.min(ROWS, height - top);
+    UprightRows upright = new UprightRows(width, height, orientation, out);
+    byte[][] rows = new byte[UprightRows.AT_A_TIME][3 * width];
+    for (int top = 0; top < height; top += rows.length) {
+      int count = Math.min(rows.length, height - top);
       for (int j = 0; j < count; j++) {
         readRow(top + j, rows[j]);
       }
-      int first = (int) (3 * (start + (long) top * orientation.rowStep(width, height)));
-      for (int i = 0; i < 3 * width; i += 3, first += columnStep) {
-        int to = first;
-        for (int j = 0; j < count; j++, to += rowStep) {
-          byte[] row = rows[j];
-          out[to] = row[i];
-          out[to + 1] = row[i + 1];
-          out[to + 2] = row[i + 2];
-        }
-      }
+      upright.put(top, rows, count);
     }
     return out;
   }
