@@ -100,12 +100,12 @@ final class SquareFinder {
     GrayU8 small = new GrayU8(w, h);
     int count = factor * factor;
     for (int y = 0; y < h; y++) {
-      int[][] sum = new int[3][w];
+      int[] sum = new int[w];
       for (int j = y * factor; j < (y + 1) * factor; j++) {
-        photo.addRow(0, j, factor, sum[0], sum[1], sum[2]);
+        photo.addGreenOfRow(0, j, factor, sum);
       }
       for (int x = 0; x < w; x++) {
-        small.data[y * w + x] = (byte) (sum[1][x] / count);
+        small.data[y * w + x] = (byte) (sum[x] / count);
       }
     }
     return small;

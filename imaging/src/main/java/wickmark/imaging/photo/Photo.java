@@ -123,7 +123,19 @@ public final class Photo {
     }
   }
 
-  /** The same for two pixels: so short a loop costs more than what is done in it. */
+  /** The same for green alone. */
+  public void addGreenOfRow(int x, int y, int factor, int[] green) {
+    int i = firstSample(x, y) + 1;
+    for (int k = 0; k < green.length; k++) {
+      int g = 0;
+      for (int to = i + 3 * factor; i < to; i += 3) {
+        g += rgb[i] & 0xff;
+      }
+      green[k] += g;
+    }
+  }
+
+  /** Rows of two pixels a sum: so short a loop costs more than what is done in it. */
   private void addPairs(int x, int y, int[] red, int[] green, int[] blue) {
     int from = 3 * (y * widthPx + x);
     for (int k = 0; k < red.length; k++) {

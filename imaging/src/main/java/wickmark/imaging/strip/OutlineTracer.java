@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
+import wickmark.imaging.raster.ColourRaster;
 
 /** Follows the sides of quads that were found on a shrunken picture at finer scale. */
 final class OutlineTracer {
@@ -21,13 +22,14 @@ final class OutlineTracer {
   /**
    * A tracer.
    *
-   * @param factor by which the picture was shrunken on which the quads were found
+   * @param small the shrunken picture on which the quads were found
+   * @param factor by which it was shrunken
    */
-  OutlineTracer(Photo photo, int factor) {
+  OutlineTracer(Photo photo, ColourRaster small, int factor) {
     this.coarseFactor = factor;
     this.fineFactor = Math.max(1, Math.min(factor, factorFor(photo, SIZE)));
     this.fine = new SmoothPicture(photo, fineFactor, SIGMA);
-    this.coarse = new SmoothPicture(photo, coarseFactor, SIGMA);
+    this.coarse = new SmoothPicture(small, SIGMA);
   }
 
   /** By how much a picture is to be shrunken so that its long side has about so many cells. */

@@ -11,11 +11,17 @@ final class SmoothPicture {
   /** Side of a tile, cells. */
   private static final int TILE = 64;
 
+  /** Gives parts of a shrunken picture. */
+  private interface Shrunken {
+    ColourRaster part(int left, int top, int width, int height);
+  }
+
   /** How far a tile reaches into the next: places lie between its last cells and the next's. */
   private static final int OVERLAP = 1;
 
-  private final Photo photo;
-  private final int factor;
+  /** The shrunken picture, which is cut out or worked out in parts. */
+  private final Shrunken picture;
+
   private final double sigma;
   private final int margin;
   private final int width;
@@ -29,12 +35,24 @@ final class SmoothPicture {
    * @param sigma standard deviation of the Gaussian by which it is smoothed, cells
    */
   SmoothPicture(Photo photo, int factor, double sigma) {
-    this.photo = photo;
-    this.factor = factor;
+    this(
+        (left, top, w, h) -> ColourRaster.shrink(photo, factor, left, top, w, h),
+        ColourRaster.shrunk(photo.widthPx(), factor),
+        ColourRaster.shrunk(photo.heightPx(), factor),
+        sigma);
+  }
+
+  /** Takes a photo that has been shrunken already. */
+  SmoothPicture(ColourRaster shrunken, double sigma) {
+    this(shrunken::part, shrunken.width(), shrunken.height(), sigma);
+  }
+
+  private SmoothPicture(Shrunken picture, int width, int height, double sigma) {
+    this.picture = picture;
     this.sigma = sigma;
     this.margin = (int) Math.ceil(5 * sigma);
-    this.width = ColourRaster.shrunk(photo.widthPx(), factor);
-    this.height = ColourRaster.shrunk(photo.heightPx(), factor);
+    this.width = width;
+    this.height = height;
     this.tiles = new ColourRaster[(height - 1) / TILE + 1][(width - 1) / TILE + 1];
   }
 
@@ -66,7 +84,8 @@ final class SmoothPicture {
     int fromY = Math.max(0, top - margin);
     int w = Math.min(width, right + margin) - fromX;
     int h = Math.min(height, bottom + margin) - fromY;
-    return ColourRaster.shrink(photo, factor, fromX, fromY, w, h)
+    return picture
+        .part(fromX, fromY, w, h)
         .blurred(sigma)
         .part(left - fromX, top - fromY, right - left, bottom - top);
   }

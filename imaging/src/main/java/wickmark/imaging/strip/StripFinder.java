@@ -97,7 +97,7 @@ public final class StripFinder {
     if (onRulers) {
       taken.addAll(byRulers(best, sheets::on).stream().limit(MOST_ON_RULERS).toList());
     }
-    OutlineTracer tracer = new OutlineTracer(photo, factor);
+    OutlineTracer tracer = new OutlineTracer(photo, small, factor);
     return new SheetOutlines(
         tracer.outlines(taken), tracer.outlines(spread.subList(first, spread.size())));
   }
