@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import wickmark.imaging.raster.Figure;
 import wickmark.imaging.raster.Hysteresis;
+import wickmark.imaging.raster.MaskMorphology;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
@@ -94,8 +95,8 @@ final class DriedStainFinder {
             ridges,
             Math.max(SURE, SURE_OVER_GRAIN * grain),
             Math.max(FLANK, FLANK_OVER_GRAIN * grain));
-    Raster bridged = SquareMorphology.closed(lines, (int) Math.round(GAP_MM * mm));
-    Raster rims = SquareMorphology.dilated(bridged, (int) Math.round(BLUR_MM * mm));
+    Raster bridged = MaskMorphology.closed(lines, (int) Math.round(GAP_MM * mm));
+    Raster rims = MaskMorphology.dilated(bridged, (int) Math.round(BLUR_MM * mm));
     List<DriedStain> stains = new ArrayList<>();
     for (Figure rim : Figure.in(rims)) {
       if (takeOff(rim, lines, grain)) {
@@ -159,7 +160,7 @@ final class DriedStainFinder {
     for (int i : rim.cells()) {
       near.cells()[i] = 1;
     }
-    near = SquareMorphology.dilated(near, (int) Math.round(BROAD_MM * mm));
+    near = MaskMorphology.dilated(near, (int) Math.round(BROAD_MM * mm));
     double squares = 0;
     Raster[] smooth = new Raster[3];
     for (int c = 0; c < 3; c++) {

@@ -42,11 +42,16 @@ public record DyeMap(
     for (int c = 0; c < 3; c++) {
       smooth[c] = Smoothing.gaussian(clean[c], SIGMA_MM * mm);
     }
-    for (int x = 0; x < map.width(); x++) {
-      int from = (int) Math.max(0, front.at(x + 0.5) - 3 * mm);
-      int to = (int) Math.min(map.height(), baseline.at(x + 0.5) + 1.5 * mm);
-      for (int y = from; y < to; y++) {
-        if (map.paper().at(x, y) > 0) {
+    int w = map.width();
+    int[] from = new int[w];
+    int[] to = new int[w];
+    for (int x = 0; x < w; x++) {
+      from[x] = (int) Math.max(0, front.at(x + 0.5) - 3 * mm);
+      to[x] = (int) Math.min(map.height(), baseline.at(x + 0.5) + 1.5 * mm);
+    }
+    for (int y = 0; y < map.height(); y++) {
+      for (int x = 0; x < w; x++) {
+        if (y >= from[x] && y < to[x] && map.paper().at(x, y) > 0) {
           strength.set(x, y, Math.max(0, norm(smooth, x, y) - (float) map.unsure(x, y)));
         }
       }

@@ -12,24 +12,34 @@ final class Shrinkage {
    */
   static Raster awayFromEdge(Raster mask, double margin) {
     int m = (int) Math.ceil(margin);
-    Raster rows = erode(mask, m, true);
-    return erode(rows, m, false);
+    return erodedDown(erodedAcross(mask, m), m);
   }
 
-  private static Raster erode(Raster in, int margin, boolean alongRows) {
+  private static Raster erodedAcross(Raster in, int margin) {
     int w = in.width();
-    int h = in.height();
-    Raster out = new Raster(w, h);
-    int lines = alongRows ? h : w;
-    int length = alongRows ? w : h;
-    for (int line = 0; line < lines; line++) {
+    Raster out = new Raster(w, in.height());
+    for (int row = 0; row < in.cells().length; row += w) {
       int run = 0;
-      for (int i = 0; i < length; i++) {
-        int index = alongRows ? line * w + i : i * w + line;
-        run = in.cells()[index] > 0 ? run + 1 : 0;
+      for (int x = 0; x < w; x++) {
+        run = in.cells()[row + x] > 0 ? run + 1 : 0;
         if (run > 2 * margin) {
-          int middle = i - margin;
-          out.cells()[alongRows ? line * w + middle : middle * w + line] = 1;
+          out.cells()[row + x - margin] = 1;
+        }
+      }
+    }
+    return out;
+  }
+
+  /** All columns side by side, row by row, as they lie in memory. */
+  private static Raster erodedDown(Raster in, int margin) {
+    int w = in.width();
+    Raster out = new Raster(w, in.height());
+    int[] run = new int[w];
+    for (int row = 0; row < in.cells().length; row += w) {
+      for (int x = 0; x < w; x++) {
+        run[x] = in.cells()[row + x] > 0 ? run[x] + 1 : 0;
+        if (run[x] > 2 * margin) {
+          out.cells()[row + x - margin * w] = 1;
         }
       }
     }

@@ -4,8 +4,8 @@ package wickmark.imaging.raster;
  * Order statistics of many sets of numbers, one after another, each hardly different from the one
  * before: of what lies around a place, and then around the next. The value is looked for near the
  * last one, in one pass that counts what is less and keeps what is near; only where it lies
- * elsewhere all values are partitioned. What comes out is that of {@link Selection} whatever came
- * before. Not for several threads.
+ * elsewhere those on that side are partitioned. What comes out is that of {@link Selection}
+ * whatever came before. Not for several threads.
  */
 public final class DriftingSelection {
   /** Kept values among which the search is quick: with more of them the range is made narrower. */
@@ -46,10 +46,15 @@ public final class DriftingSelection {
       last = (float) Selection.nth(near, kept, rank - less);
       reach = kept > ENOUGH ? 0.8f * reach : kept < ENOUGH / 2 ? 1.25f * reach : reach;
     } else {
+      // It is among those on one side, which are taken without a branch, too.
+      boolean isLess = rank < less;
+      int beyond = 0;
       for (int k = 0; k < count; k++) {
-        near[k] = values[k];
+        int key = key(values[k]);
+        near[beyond] = values[k];
+        beyond += (int) ((isLess ? key - low : high - key) >>> 63);
       }
-      last = (float) Selection.nth(near, count, rank);
+      last = (float) Selection.nth(near, beyond, isLess ? rank : rank - less - kept);
       reach = 2 * Math.max(reach, Float.MIN_NORMAL);
     }
     return last;
