@@ -38,9 +38,21 @@ final class OutlineTracer {
         Math.max(1, Math.round(Math.max(photo.widthPx(), photo.heightPx()) / (double) size));
   }
 
-  /** The outlines in the photo; quads without sides that meet are left out. */
+  /**
+   * The outlines in the photo; quads without sides that meet are left out, and so is what was led
+   * by its sides to where one that was better seen lies already.
+   */
   List<StripOutline> outlines(List<RankedQuad> quads) {
-    return quads.stream().map(this::traced).filter(StripOutline::isFigure).toList();
+    List<StripOutline> outlines = new ArrayList<>();
+    for (RankedQuad quad : quads) {
+      StripOutline outline = traced(quad);
+      if (outline.isFigure()
+          && outlines.stream()
+              .noneMatch(o -> o.score() >= outline.score() && o.isAt(outline, fineFactor))) {
+        outlines.add(outline);
+      }
+    }
+    return outlines;
   }
 
   private StripOutline traced(RankedQuad ranked) {

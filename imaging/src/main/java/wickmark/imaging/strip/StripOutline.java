@@ -48,6 +48,22 @@ public record StripOutline(
     return other.quad().shareOf(quad()) > WITHIN;
   }
 
+  /** Whether each corner lies within so many photo pixels of one of another's, in their order. */
+  boolean isAt(StripOutline other, double px) {
+    for (int turns = 0; turns < 4; turns++) {
+      boolean same = true;
+      for (int i = 0; i < 4; i++) {
+        PhotoPoint a = corners.get(i);
+        PhotoPoint b = other.corners.get((i + turns) % 4);
+        same &= Math.hypot(b.x() - a.x(), b.y() - a.y()) <= px;
+      }
+      if (same) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * The side at which another sheet is cut short to be this one, 0 to 3; empty where it is not. The
    * corners of the side lie along the other's sides, the other two corners are the other's. A fold
