@@ -5,6 +5,7 @@ import java.awt.image.DataBufferInt;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.Iterator;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -44,8 +45,11 @@ final class PictureFiles {
     int[] pixels = pixels(small);
     int fx = Math.min(factor, photo.widthPx());
     int fy = Math.min(factor, photo.heightPx());
+    int[][] sum = new int[3][width];
     for (int y = 0; y < height; y++) {
-      int[][] sum = new int[3][width];
+      for (int[] channel : sum) {
+        Arrays.fill(channel, 0);
+      }
       for (int row = y * factor; row < y * factor + fy; row++) {
         photo.addRow(0, row, fx, sum[0], sum[1], sum[2]);
       }

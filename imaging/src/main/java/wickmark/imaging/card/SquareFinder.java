@@ -9,6 +9,7 @@ import boofcv.factory.fiducial.FactoryFiducial;
 import boofcv.struct.ConfigLength;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import wickmark.core.card.Fiducial;
@@ -99,8 +100,9 @@ final class SquareFinder {
     int h = Math.max(1, photo.heightPx() / factor);
     GrayU8 small = new GrayU8(w, h);
     int count = factor * factor;
+    int[] sum = new int[w];
     for (int y = 0; y < h; y++) {
-      int[] sum = new int[w];
+      Arrays.fill(sum, 0);
       for (int j = y * factor; j < (y + 1) * factor; j++) {
         photo.addGreenOfRow(0, j, factor, sum);
       }

@@ -65,8 +65,8 @@ public record DyeMap(
   private static float norm(Raster[] smooth, int x, int y) {
     double sum = 0;
     for (int c = 0; c < 3; c++) {
-      double d = Math.max(0, smooth[c].at(x, y));
-      sum += d * d;
+      double d = smooth[c].at(x, y);
+      sum += d > 0 ? d * d : 0;
     }
     return (float) Math.sqrt(sum / 3);
   }

@@ -78,7 +78,7 @@ public record DensityMap(
       float[] b = background[c].cells();
       for (int i = 0; i < d.length; i++) {
         // However much light there is, a channel shows no more than white.
-        d[i] = Math.min(0, b[i]) - d[i];
+        d[i] = (b[i] < 0 ? b[i] : 0) - d[i];
       }
       noise[c] = noise(log[c], paper);
     }

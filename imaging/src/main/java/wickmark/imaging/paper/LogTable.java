@@ -21,7 +21,7 @@ final class LogTable {
 
   /** Returns the logarithm of linear light from 0 to 1, raised by what black gives back. */
   static float log10(float light) {
-    float at = Math.min(Math.max(light, 0), 1) * STEPS;
+    float at = (light < 0 ? 0 : light > 1 ? 1 : light) * STEPS;
     int i = (int) at;
     return TABLE[i] + (at - i) * (TABLE[i + 1] - TABLE[i]);
   }

@@ -43,9 +43,11 @@ record TintPlane(double level, double across, double down) {
     for (int round = 0; round < ROUNDS; round++) {
       double[][] normal = new double[3][3];
       double[] right = new double[3];
+      double[] at = {1, 0, 0};
       for (int i = 0; i < off.length; i++) {
         int row = i / w;
-        double[] at = {1, i % w, row};
+        at[1] = i % w;
+        at[2] = row;
         double value = channel.cells()[i];
         double residual = value - plane[0] - plane[1] * at[1] - plane[2] * at[2];
         if (valid.cells()[i] > 0 && residual > low && residual < high) {

@@ -1,5 +1,6 @@
 package wickmark.imaging.raster;
 
+import java.util.Arrays;
 import wickmark.imaging.photo.Photo;
 
 /** Three rasters of one size: red, green and blue. */
@@ -59,8 +60,11 @@ public record ColourRaster(Raster red, Raster green, Raster blue) {
     int fx = Math.min(factor, photo.widthPx());
     int fy = Math.min(factor, photo.heightPx());
     float scale = 1f / (255f * fx * fy);
+    int[][] sum = new int[3][width];
     for (int y = 0; y < height; y++) {
-      int[][] sum = new int[3][width];
+      for (int[] channel : sum) {
+        Arrays.fill(channel, 0);
+      }
       for (int j = (top + y) * factor; j < (top + y) * factor + fy; j++) {
         photo.addRow(left * factor, j, fx, sum[0], sum[1], sum[2]);
       }

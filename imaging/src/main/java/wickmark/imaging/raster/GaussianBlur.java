@@ -25,32 +25,41 @@ final class GaussianBlur {
 
   static float[] of(float[] cells, int width, int height, double sigma) {
     Kernel1D_F32 kernel = FactoryKernelGaussian.gaussian(Kernel1D_F32.class, sigma, -1);
-    GaussianBlur blur = new GaussianBlur(kernel, width, height);
-    return blur.down(blur.across(cells));
+    return new GaussianBlur(kernel, width, height).of(cells);
   }
 
-  /** Returns the rows, blurred along themselves. */
-  private float[][] across(float[] in) {
-    float[][] out = new float[height][width];
+  /** Rows are blurred along themselves just before they are needed; no more are kept than are. */
+  private float[] of(float[] cells) {
+    float[] out = new float[width * height];
+    float[][] rows = new float[Math.min(height, kernel.length)][width];
+    float[][] shifted = new float[4][width];
+    float[] sum = new float[width];
+    int done = 0;
+    for (int y = 0; y < height; y++) {
+      for (; done < Math.min(height, y + reach + 1); done++) {
+        across(cells, done * width, rows[done % rows.length], shifted, sum);
+      }
+      down(rows, y, sum);
+      System.arraycopy(sum, 0, out, y * width, width);
+    }
+    return out;
+  }
+
+  /** Blurs a row along itself. */
+  private void across(float[] in, int row, float[] out, float[][] shifted, float[] sum) {
     boolean narrow = kernel.length >= width;
     int inner = narrow ? width : reach;
     int outer = narrow ? width : width - reach;
-    float[][] shifted = new float[4][width];
-    float[] sum = new float[width];
-    for (int y = 0; y < height; y++) {
-      int row = y * width;
-      if (!narrow) {
-        inside(in, row, outer - inner, shifted, sum);
-        System.arraycopy(sum, 0, out[y], inner, outer - inner);
-      }
-      for (int x = 0; x < inner; x++) {
-        out[y][x] = atBorder(in, row, x);
-      }
-      for (int x = outer; x < width; x++) {
-        out[y][x] = atBorder(in, row, x);
-      }
+    if (!narrow) {
+      inside(in, row, outer - inner, shifted, sum);
+      System.arraycopy(sum, 0, out, inner, outer - inner);
     }
-    return out;
+    for (int x = 0; x < inner; x++) {
+      out[x] = atBorder(in, row, x);
+    }
+    for (int x = outer; x < width; x++) {
+      out[x] = atBorder(in, row, x);
+    }
   }
 
   /** Sums up, into the first cells of an array, where the kernel lies within the row. */
@@ -81,33 +90,36 @@ final class GaussianBlur {
     return total / weight;
   }
 
-  private float[] down(float[][] in) {
-    float[] out = new float[width * height];
-    float[] sum = new float[width];
-    for (int y = 0; y < height; y++) {
-      int from = Math.max(0, reach - y);
-      int to = Math.min(kernel.length, height - y + reach);
-      Arrays.fill(sum, 0);
-      int k = from;
-      for (; k + 4 <= to; k += 4) {
-        int row = y + k - reach;
-        addFour(in[row], in[row + 1], in[row + 2], in[row + 3], k, sum, width);
-      }
-      for (; k < to; k++) {
-        addOne(in[y + k - reach], kernel[k], sum, width);
-      }
-      if (kernel.length >= height || y < reach || y >= height - reach) {
-        float weight = 0;
-        for (int i = from; i < to; i++) {
-          weight += kernel[i];
-        }
-        for (int x = 0; x < width; x++) {
-          sum[x] /= weight;
-        }
-      }
-      System.arraycopy(sum, 0, out, y * width, width);
+  /** Sums up a row of the result of those around it, each in its place in the ring of rows. */
+  private void down(float[][] rows, int y, float[] sum) {
+    int from = Math.max(0, reach - y);
+    int to = Math.min(kernel.length, height - y + reach);
+    int n = rows.length;
+    Arrays.fill(sum, 0);
+    int k = from;
+    for (; k + 4 <= to; k += 4) {
+      int row = y + k - reach;
+      addFour(
+          rows[row % n],
+          rows[(row + 1) % n],
+          rows[(row + 2) % n],
+          rows[(row + 3) % n],
+          k,
+          sum,
+          width);
     }
-    return out;
+    for (; k < to; k++) {
+      addOne(rows[(y + k - reach) % n], kernel[k], sum, width);
+    }
+    if (kernel.length >= height || y < reach || y >= height - reach) {
+      float weight = 0;
+      for (int i = from; i < to; i++) {
+        weight += kernel[i];
+      }
+      for (int x = 0; x < width; x++) {
+        sum[x] /= weight;
+      }
+    }
   }
 
   /** Adds four rows with the weights from the k-th on. */

@@ -1,5 +1,6 @@
 package wickmark.imaging.scale;
 
+import java.util.Arrays;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.raster.Raster;
 
@@ -29,8 +30,11 @@ final class Luminance {
     int width = photo.widthPx() / factor;
     int height = photo.heightPx() / factor;
     float[] plane = new float[width * height];
+    int[][] sum = new int[3][width];
     for (int y = 0; y < height; y++) {
-      int[][] sum = new int[3][width];
+      for (int[] channel : sum) {
+        Arrays.fill(channel, 0);
+      }
       for (int j = y * factor; j < (y + 1) * factor; j++) {
         photo.addRow(0, j, factor, sum[0], sum[1], sum[2]);
       }

@@ -90,36 +90,62 @@ final class QuadSearch {
         }
       }
     }
+    double[][][] corners = corners();
+    boolean[][] square = new boolean[lines.size()][lines.size()];
+    for (int i = 0; i < lines.size(); i++) {
+      for (int j = 0; j < lines.size(); j++) {
+        square[i][j] = angle(lines.get(i), lines.get(j)) > NEIGHBOURS;
+      }
+    }
     for (int p = 0; p < pairs.size(); p++) {
       for (int q = p + 1; q < pairs.size(); q++) {
         int[] a = pairs.get(p);
         int[] b = pairs.get(q);
-        if (angle(lines.get(a[0]), lines.get(b[0])) > NEIGHBOURS
-            && angle(lines.get(a[1]), lines.get(b[1])) > NEIGHBOURS) {
-          consider(lines.get(a[0]), lines.get(b[0]), lines.get(a[1]), lines.get(b[1]));
+        if (square[a[0]][b[0]] && square[a[1]][b[1]]) {
+          consider(new int[] {a[0], b[0], a[1], b[1]}, corners);
         }
       }
     }
+  }
+
+  /**
+   * Where each line crosses each other one in the picture or close to it; empty where they do not.
+   */
+  private double[][][] corners() {
+    double margin = 0.03 * Math.max(width, height);
+    double[][][] corners = new double[lines.size()][lines.size()][];
+    for (int i = 0; i < lines.size(); i++) {
+      for (int j = 0; j < lines.size(); j++) {
+        double[] corner = lines.get(i).crossing(lines.get(j));
+        boolean isOutside =
+            corner == null
+                || corner[0] < -margin
+                || corner[1] < -margin
+                || corner[0] > width + margin
+                || corner[1] > height + margin;
+        corners[i][j] = isOutside ? new double[0] : corner;
+      }
+    }
+    return corners;
   }
 
   private static double angle(EdgeLine a, EdgeLine b) {
     return EdgeLine.angleBetween(a.normal, b.normal);
   }
 
-  private void consider(EdgeLine one, EdgeLine two, EdgeLine three, EdgeLine four) {
-    EdgeLine[] side = {one, two, three, four};
-    double[] x = new double[4];
-    double[] y = new double[4];
-    double margin = 0.03 * Math.max(width, height);
+  /** Looks at the figure that four lines enclose, given by their numbers, one after another. */
+  private void consider(int[] number, double[][][] corners) {
     for (int i = 0; i < 4; i++) {
-      double[] corner = side[(i + 3) % 4].crossing(side[i]);
-      if (corner == null
-          || corner[0] < -margin
-          || corner[1] < -margin
-          || corner[0] > width + margin
-          || corner[1] > height + margin) {
+      if (corners[number[(i + 3) % 4]][number[i]].length == 0) {
         return;
       }
+    }
+    EdgeLine[] side = new EdgeLine[4];
+    double[] x = new double[4];
+    double[] y = new double[4];
+    for (int i = 0; i < 4; i++) {
+      double[] corner = corners[number[(i + 3) % 4]][number[i]];
+      side[i] = lines.get(number[i]);
       x[i] = corner[0];
       y[i] = corner[1];
     }
