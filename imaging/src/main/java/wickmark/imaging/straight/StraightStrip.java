@@ -86,10 +86,7 @@ public record StraightStrip(StripFrame frame, ColourRaster light, Raster paper) 
         int g = cell / GRID;
         int first = cell % GRID * taps;
         sum.startFrom(light.red().cells()[at], light.green().cells()[at], light.blue().cells()[at]);
-        for (int i = first; i < first + taps; i++) {
-          double fx = part[i];
-          sum.add(xs[g] + fx * (xs[g + 1] - xs[g]), ys[g] + fx * (ys[g + 1] - ys[g]));
-        }
+        sum.add(part, first, taps, xs[g], xs[g + 1] - xs[g], ys[g], ys[g + 1] - ys[g]);
         light.red().cells()[at] = sum.red;
         light.green().cells()[at] = sum.green;
         light.blue().cells()[at] = sum.blue;

@@ -1,5 +1,7 @@
 package wickmark.imaging.strip;
 
+import wickmark.imaging.raster.Raster;
+
 /**
  * A straight line through the picture with the edge support along it. Points p on it satisfy nx · x
  * + ny · y = offset; the place along it is t = -ny · x + nx · y.
@@ -114,7 +116,7 @@ final class EdgeLine {
   }
 
   private double sumTo(double t) {
-    double at = Math.min(Math.max(t - start, 0), running.length - 1.0);
+    double at = Raster.within(t - start, running.length - 1.0);
     int i = Math.min((int) at, running.length - 2);
     return running[i] + (running[i + 1] - running[i]) * (at - i);
   }

@@ -173,7 +173,9 @@ final class LineHough {
 
   /** A line that falls between two offsets shares its votes: count both neighbours. */
   private double smoothed(int i) {
-    return votes[i] + 0.5 * (votes[Math.max(i - 1, 0)] + votes[Math.min(i + 1, votes.length - 1)]);
+    int before = i > 0 ? i - 1 : 0;
+    int after = i < votes.length - 1 ? i + 1 : i;
+    return votes[i] + 0.5 * (votes[before] + votes[after]);
   }
 
   private @org.jspecify.annotations.Nullable EdgeLine takeLine(int peak) {

@@ -2,6 +2,7 @@ package wickmark.imaging.strip;
 
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.raster.ColourRaster;
+import wickmark.imaging.raster.Raster;
 
 /**
  * A photo shrunken and smoothed, of which only those tiles are worked out that are looked at: the
@@ -73,7 +74,7 @@ final class SmoothPicture {
 
   /** The tile of the nearest cell that begins before a place's middle. */
   private static int tileOf(double place, int cells) {
-    return (int) Math.min(Math.max(place - 0.5, 0), cells - 1) / TILE;
+    return (int) Raster.within(place - 0.5, cells - 1) / TILE;
   }
 
   /** Smooths a tile with so much around it that its cells are those of the whole picture. */
