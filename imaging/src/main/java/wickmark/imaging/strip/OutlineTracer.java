@@ -49,6 +49,7 @@ final class OutlineTracer {
       if (outline.isFigure()
           && outlines.stream()
               .noneMatch(o -> o.score() >= outline.score() && o.isAt(outline, fineFactor))) {
+        outlines.removeIf(o -> o.isAt(outline, fineFactor));
         outlines.add(outline);
       }
     }
