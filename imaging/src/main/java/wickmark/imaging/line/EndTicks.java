@@ -23,6 +23,13 @@ final class EndTicks {
 
   private static final double BEYOND_TO_MM = 10.5;
 
+  /**
+   * The same for long ticks: parts of the width where a line right across is seen, and they not.
+   */
+  private static final double MIDST = 0.4;
+
+  private static final double MIDST_TO = 0.5;
+
   /** Contrast of what goes on beyond, as a part of the tick's, from which it is no tick. */
   private static final double GOES_ON = 0.4;
 
@@ -132,14 +139,19 @@ final class EndTicks {
   private List<Stroke> strokes(double[] profile, boolean left) {
     double enough = Math.max(LEAST, LEAST_SIGMAS * noise(profile));
     double[] beyond = profile(left, BEYOND_MM, BEYOND_TO_MM);
+    double widthMm = map.width() / map.cellsPerMm();
+    double midstMm = Math.max(BEYOND_MM, MIDST * widthMm);
+    double midstToMm = Math.max(BEYOND_TO_MM, MIDST_TO * widthMm);
+    double[] midst = profile(left, midstMm, midstToMm);
     int apart = (int) Math.ceil(map.cellsPerMm());
+    int drift = (int) (STEEPEST * midstToMm * map.cellsPerMm());
     List<Stroke> found = new ArrayList<>();
     for (int y = 1; y + 1 < profile.length; y++) {
       boolean peak =
           profile[y] > enough && profile[y] >= profile[y - 1] && profile[y] > profile[y + 1];
       if (peak && most(profile, y, apart) <= profile[y]) {
-        boolean goesOn = most(beyond, y, apart) > GOES_ON * profile[y];
-        if (!goesOn) {
+        double goingOn = GOES_ON * profile[y];
+        if (most(beyond, y, apart) <= goingOn || most(midst, y, apart + drift) <= goingOn) {
           found.add(new Stroke(y + 0.5, profile[y]));
         }
       }

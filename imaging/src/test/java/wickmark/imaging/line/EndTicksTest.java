@@ -70,6 +70,17 @@ class EndTicksTest {
   }
 
   @Test
+  void longTicksAreTicks() {
+    stroke(0, 16, FRONT_LEFT, FRONT_RIGHT);
+    stroke(44, 60, FRONT_LEFT, FRONT_RIGHT);
+
+    List<CrossLine> found = ticks();
+
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).at(0.5 * WIDTH)).isCloseTo(66, within(2.0));
+  }
+
+  @Test
   void oneTickIsNoFront() {
     stroke(0, 4, FRONT_LEFT, FRONT_RIGHT);
 
