@@ -20,10 +20,10 @@ final class SpotDoubts {
   private static final double NEAR_ORIGIN = 0.06;
 
   /**
-   * What is paler than this and has less colour (CIELAB chroma) is as likely a shadow, pencil or
-   * dirt.
+   * What is no darker than this and has less colour (CIELAB chroma) is as likely a shadow, pencil,
+   * dirt or a thing: a shadow in a room takes half of the light, and hardly any dye is grey.
    */
-  private static final double FAINT = 0.1;
+  private static final double SHADE = 0.35;
 
   private static final double GREY = 4;
 
@@ -80,7 +80,8 @@ final class SpotDoubts {
           if (spot.area() == 0) {
             unseen.add(name);
           }
-        } else if (!stayed && (spot.confidence() < SPOT || isFaintGrey(spot) || isAtShadow(spot))) {
+        } else if (!stayed
+            && (spot.confidence() < SPOT || isGreyAsShade(spot) || isAtShadow(spot))) {
           unsure.add(named(name, "absorbance %.2f", spot.peakAbsorbance()));
         }
         if (part < NEAR_ORIGIN && !stayed) {
@@ -102,7 +103,7 @@ final class SpotDoubts {
     add(
         doubts,
         "spots-unsure",
-        "Perhaps no spots but a shadow, pencil or dirt: ",
+        "Perhaps no spots but a shadow, a thing, pencil or dirt: ",
         unsure,
         "Look whether there is dye; leave out what is none with --ignore.");
     add(
@@ -175,8 +176,8 @@ final class SpotDoubts {
     return shorter > 0 ? shared / shorter : 0;
   }
 
-  private static boolean isFaintGrey(SpotRegion spot) {
-    return spot.peakAbsorbance() < FAINT && chroma(spot) < GREY;
+  private static boolean isGreyAsShade(SpotRegion spot) {
+    return spot.peakAbsorbance() < SHADE && chroma(spot) < GREY;
   }
 
   private static double chroma(SpotRegion spot) {

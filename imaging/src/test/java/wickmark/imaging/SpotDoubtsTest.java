@@ -24,6 +24,11 @@ class SpotDoubtsTest {
 
   private static SpotRegion spot(
       double topMm, double bottomMm, LabColour colour, SpotFlag... flags) {
+    return spot(topMm, bottomMm, 0.5, colour, flags);
+  }
+
+  private static SpotRegion spot(
+      double topMm, double bottomMm, double peak, LabColour colour, SpotFlag... flags) {
     double top = topMm * CELLS_PER_MM;
     double bottom = bottomMm * CELLS_PER_MM;
     double middle = (top + bottom) / 2;
@@ -32,7 +37,7 @@ class SpotDoubtsTest {
         new double[] {200, middle},
         new SpotRegion.Box(150, 250, top, bottom),
         100 * (bottom - top),
-        0.5,
+        peak,
         colour,
         Set.of(flags),
         0.99,
@@ -95,6 +100,14 @@ class SpotDoubtsTest {
     assertThat(codes(spot(30, 38, tintOfShade))).containsExactly("spots-unsure");
     assertThat(codes(spot(30, 38))).isEmpty();
     assertThat(codes(spot(50, 58, grey))).isEmpty();
+  }
+
+  /** A clip's wire or a shade, smoothed as spots are. */
+  @Test
+  void aGreyOneNoDarkerThanAShadowIsDoubted() {
+    assertThat(codes(spot(30, 38, 0.25, new LabColour(81, 0.9, -2.4))))
+        .containsExactly("spots-unsure");
+    assertThat(codes(spot(30, 38, 0.25, new LabColour(81, 9, -2.4)))).isEmpty();
   }
 
   @Test
