@@ -113,6 +113,11 @@ final class EdgeLine {
     return (sumTo(b) - sumTo(a)) / (b - a);
   }
 
+  /** Support along all of the line, cells. */
+  double support() {
+    return running[running.length - 1];
+  }
+
   private double sumTo(double t) {
     double at = Math.min(Math.max(t - start, 0), running.length - 1.0);
     int i = Math.min((int) at, running.length - 2);

@@ -22,12 +22,17 @@ final class OutlineTracer {
    * A tracer.
    *
    * @param factor by which the picture was shrunken on which the quads were found
+   * @param onLines whether they lie on printed lines: the flank of one that runs along a side of
+   *     white paper is a better step than the side
    */
-  OutlineTracer(Photo photo, int factor) {
+  OutlineTracer(Photo photo, int factor, boolean onLines) {
     this.coarseFactor = factor;
     this.fineFactor = Math.max(1, Math.min(factor, factorFor(photo, SIZE)));
     this.fine = new SmoothPicture(photo, fineFactor, SIGMA);
-    this.coarse = new SmoothPicture(photo, coarseFactor, SIGMA);
+    this.coarse =
+        onLines
+            ? SmoothPicture.withoutLines(photo, coarseFactor, SIGMA)
+            : new SmoothPicture(photo, coarseFactor, SIGMA);
   }
 
   /** By how much a picture is to be shrunken so that its long side has about so many cells. */

@@ -1,5 +1,6 @@
 package wickmark.imaging.strip;
 
+import java.util.function.UnaryOperator;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.raster.ColourRaster;
 
@@ -16,7 +17,7 @@ final class SmoothPicture {
 
   private final Photo photo;
   private final int factor;
-  private final double sigma;
+  private final UnaryOperator<ColourRaster> filter;
   private final int margin;
   private final int width;
   private final int height;
@@ -29,13 +30,26 @@ final class SmoothPicture {
    * @param sigma standard deviation of the Gaussian by which it is smoothed, cells
    */
   SmoothPicture(Photo photo, int factor, double sigma) {
+    this(photo, factor, in -> in.blurred(sigma), (int) Math.ceil(5 * sigma));
+  }
+
+  private SmoothPicture(Photo photo, int factor, UnaryOperator<ColourRaster> filter, int margin) {
     this.photo = photo;
     this.factor = factor;
-    this.sigma = sigma;
-    this.margin = (int) Math.ceil(5 * sigma);
+    this.filter = filter;
+    this.margin = margin;
     this.width = ColourRaster.shrunk(photo.widthPx(), factor);
     this.height = ColourRaster.shrunk(photo.heightPx(), factor);
     this.tiles = new ColourRaster[(height - 1) / TILE + 1][(width - 1) / TILE + 1];
+  }
+
+  /** The same without what is dark and thin, as printed lines are. */
+  static SmoothPicture withoutLines(Photo photo, int factor, double sigma) {
+    return new SmoothPicture(
+        photo,
+        factor,
+        in -> PrintedLines.filled(in).blurred(sigma),
+        (int) Math.ceil(5 * sigma) + PrintedLines.MARGIN);
   }
 
   /**
@@ -66,8 +80,8 @@ final class SmoothPicture {
     int fromY = Math.max(0, top - margin);
     int w = Math.min(width, right + margin) - fromX;
     int h = Math.min(height, bottom + margin) - fromY;
-    return ColourRaster.shrink(photo, factor, fromX, fromY, w, h)
-        .blurred(sigma)
+    return filter
+        .apply(ColourRaster.shrink(photo, factor, fromX, fromY, w, h))
         .part(left - fromX, top - fromY, right - left, bottom - top);
   }
 }

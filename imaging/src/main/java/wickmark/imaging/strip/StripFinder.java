@@ -3,6 +3,7 @@ package wickmark.imaging.strip;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import wickmark.imaging.photo.Photo;
@@ -19,6 +20,10 @@ public final class StripFinder {
   private static final int SEARCH_SIZE = 1000;
 
   private static final int MOST_LINES = 60;
+
+  /** Weight of a line, cells that are surely an edge, below which none is looked for. */
+  private static final double LEAST_VOTES = 18;
+
   private static final int MOST_QUADS = 400;
 
   /** Ranks looked at for further sheets beside those that rank first. */
@@ -45,6 +50,9 @@ public final class StripFinder {
   private final EdgeMap edges;
   private final PaperLikelihood paper;
 
+  /** Whether what is found lies on squared or ruled paper. */
+  private final boolean onLines;
+
   /** Regions that may be sheets, best first. */
   private final List<RankedQuad> regions;
 
@@ -58,12 +66,20 @@ public final class StripFinder {
     this.photo = photo;
     this.factor = OutlineTracer.factorFor(photo, SEARCH_SIZE);
     this.small = ColourRaster.shrink(photo, factor);
-    this.edges = EdgeMap.of(small);
-    ignored.forEach(area -> edges.leaveOut(area, factor));
+    this.edges = edges(small, ignored);
     this.paper = new PaperLikelihood(small.blurred(1.2));
     List<RankedQuad> regionsSeen = regions(small, edges, paper);
     this.regions = stable(regionsSeen);
-    this.seen = rank(small, edges, paper, regionsSeen);
+    List<EdgeLine> lines = lines(edges);
+    List<List<RankedQuad>> quads = new ArrayList<>(List.of(quads(lines), regionsSeen));
+    Optional<EdgeMap> steps =
+        lines.size() < PrintedLines.MANY
+            ? Optional.empty()
+            : Optional.of(edges(PrintedLines.filled(small), ignored))
+                .filter(filled -> PrintedLines.areMany(lines, filled));
+    steps.ifPresent(filled -> quads.add(quads(lines(filled))));
+    this.onLines = steps.isPresent();
+    this.seen = distinct(quads.stream());
     List<RankedQuad> joined = joined(seen, small, edges, paper);
     this.whole = joined.isEmpty() ? seen : distinct(Stream.of(seen, joined));
   }
@@ -97,7 +113,7 @@ public final class StripFinder {
     if (onRulers) {
       taken.addAll(byRulers(best, sheets::on).stream().limit(MOST_ON_RULERS).toList());
     }
-    OutlineTracer tracer = new OutlineTracer(photo, factor);
+    OutlineTracer tracer = new OutlineTracer(photo, factor, onLines);
     return new SheetOutlines(
         tracer.outlines(taken), tracer.outlines(spread.subList(first, spread.size())));
   }
@@ -165,9 +181,18 @@ public final class StripFinder {
                 .toList()));
   }
 
-  private static List<RankedQuad> rank(
-      ColourRaster small, EdgeMap edges, PaperLikelihood paper, List<RankedQuad> regions) {
-    List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
+  private static List<EdgeLine> lines(EdgeMap edges) {
+    return LineHough.find(edges, MOST_LINES, LEAST_VOTES);
+  }
+
+  private EdgeMap edges(ColourRaster picture, List<PhotoArea> ignored) {
+    EdgeMap map = EdgeMap.of(picture);
+    ignored.forEach(area -> map.leaveOut(area, factor));
+    return map;
+  }
+
+  private List<RankedQuad> quads(List<EdgeLine> found) {
+    List<EdgeLine> lines = new ArrayList<>(found);
     int w = small.width();
     int h = small.height();
     double diagonal = Math.hypot(w, h);
@@ -179,7 +204,7 @@ public final class StripFinder {
     for (QuadSearch.Scored s : QuadSearch.best(lines, w, h, MOST_QUADS)) {
       ranked.add(new RankedQuad(s.quad(), score(s.quad(), s.support(), paper, small)));
     }
-    return distinct(Stream.of(ranked, regions));
+    return ranked;
   }
 
   /**

@@ -40,6 +40,33 @@ class StripFinderTest {
     assertThat(found.first()).anyMatch(outline -> farthest(outline, corners) < 8);
   }
 
+  /**
+   * White paper on squared paper that is hardly darker: the squares' lines are longer and clearer
+   * than its sides, and end at them.
+   */
+  @Test
+  void whitePaperOnSquaredPaperIsTheFirst() {
+    byte[] rgb = new byte[3 * WIDTH * HEIGHT];
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        int at = 3 * (y * WIDTH + x);
+        boolean paper = x > 300 && x < 660 && y > 150 && y < 610;
+        double across = Math.floorMod(Math.round(x + 0.1 * y), 24L);
+        double down = Math.floorMod(Math.round(y - 0.1 * x), 24L);
+        boolean line = !paper && (across < 3 || down < 3);
+        rgb[at] = (byte) (paper ? 238 : line ? 165 : 231);
+        rgb[at + 1] = (byte) (paper ? 238 : line ? 180 : 231);
+        rgb[at + 2] = (byte) (paper ? 236 : line ? 205 : 229);
+      }
+    }
+    Photo photo = new Photo(WIDTH, HEIGHT, rgb, Optional.empty(), OptionalDouble.empty(), false);
+
+    SheetOutlines found = StripFinder.in(photo, List.of()).outlines(5, 20, List.of(), false);
+
+    double[][] corners = {{300, 150}, {660, 150}, {660, 610}, {300, 610}};
+    assertThat(farthest(found.first().get(0), corners)).isLessThan(3);
+  }
+
   /** Distance of the farthest of some places from the outline's nearest corner. */
   private static double farthest(StripOutline outline, double[][] places) {
     double most = 0;
