@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Stream;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
@@ -37,6 +38,9 @@ public final class StripFinder {
 
   /** Sheets on rulers that are taken beside all others. */
   private static final int MOST_ON_RULERS = 6;
+
+  /** Sheets that a ruler lies over which are taken beside all others. */
+  private static final int MOST_UNDER_RULERS = 3;
 
   /** Thresholds, neighbours mostly, at which a region is one and the same if it is a thing. */
   private static final int STABLE = 4;
@@ -99,11 +103,11 @@ public final class StripFinder {
    * @param best how many are taken by their rank alone
    * @param most how many at the most, with those of lower rank that lie elsewhere
    * @param rulers rows of marks: where a side runs along a ruler, a sheet is looked for beside it
-   * @param onRulers whether one is looked for on it, too, which takes longer
+   * @param onRulers whether one is looked for on it and below it, too, which takes longer
    */
   public SheetOutlines outlines(int best, int most, List<MarkRow> rulers, boolean onRulers) {
     SheetsByRulers sheets = new SheetsByRulers(paper, rulers, factor);
-    List<RankedQuad> beside = byRulers(best, sheets::beside);
+    List<RankedQuad> beside = byRulers(best, sheets::beside, QuadSearch::supportOf);
     // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
     List<RankedQuad> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
     ranked.addAll(whole);
@@ -111,7 +115,14 @@ public final class StripFinder {
     int first = Math.min(best, spread.size());
     List<RankedQuad> taken = withRegions(spread.subList(0, first));
     if (onRulers) {
-      taken.addAll(byRulers(best, sheets::on).stream().limit(MOST_ON_RULERS).toList());
+      taken.addAll(
+          byRulers(best, sheets::on, QuadSearch::supportOf).stream()
+              .limit(MOST_ON_RULERS)
+              .toList());
+      taken.addAll(
+          byRulers(best, sheets::under, QuadSearch::supportOfCovered).stream()
+              .limit(MOST_UNDER_RULERS)
+              .toList());
     }
     OutlineTracer tracer = new OutlineTracer(photo, factor, onLines);
     return new SheetOutlines(
@@ -119,18 +130,18 @@ public final class StripFinder {
   }
 
   /** Sheets beside rulers or on them, of which the ruler's edge hides a side; best first. */
-  private List<RankedQuad> byRulers(int best, Function<Quad, List<Quad>> sheets) {
+  private List<RankedQuad> byRulers(
+      int best, Function<Quad, List<Quad>> sheets, ToDoubleBiFunction<Quad, EdgeMap> support) {
     return distinct(
         Stream.of(
             seen.subList(0, Math.min(best, seen.size())).stream()
                 .flatMap(r -> sheets.apply(r.quad()).stream())
-                .map(this::byRuler)
+                .map(sheet -> byRuler(sheet, support.applyAsDouble(sheet, edges)))
                 .filter(sheet -> sheet.score() > 0)
                 .toList()));
   }
 
-  private RankedQuad byRuler(Quad sheet) {
-    double support = QuadSearch.supportOf(sheet, edges);
+  private RankedQuad byRuler(Quad sheet, double support) {
     return new RankedQuad(sheet, score(sheet, support, paper, small), BESIDE_REACH);
   }
 

@@ -67,6 +67,34 @@ class StripFinderTest {
     assertThat(farthest(found.first().get(0), corners)).isLessThan(3);
   }
 
+  /**
+   * A white ruler lies over the lower side of white paper: together they are one light figure on
+   * the desk, and the clearest steps between them are the marks.
+   */
+  @Test
+  void paperThatAWhiteRulerLiesOverEndsAtTheRulersEdge() {
+    byte[] rgb = new byte[3 * WIDTH * HEIGHT];
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        int at = 3 * (y * WIDTH + x);
+        boolean paper = x > 250 && x < 700 && y > 120 && y < 560;
+        boolean ruler = x > 100 && x < 850 && y > 520 && y < 650;
+        boolean mark = ruler && y < 540 && (x - 100) % 5 == 0;
+        int level = mark ? 90 : ruler ? 226 : paper ? 240 : 0;
+        rgb[at] = (byte) (level > 0 ? level : 165);
+        rgb[at + 1] = (byte) (level > 0 ? level : 118);
+        rgb[at + 2] = (byte) (level > 0 ? level - 4 : 74);
+      }
+    }
+    Photo photo = new Photo(WIDTH, HEIGHT, rgb, Optional.empty(), OptionalDouble.empty(), false);
+    MarkRow marks = new MarkRow(new PhotoPoint(105, 530), new PhotoPoint(845, 530), 5);
+
+    SheetOutlines found = StripFinder.in(photo, List.of()).outlines(20, 40, List.of(marks), true);
+
+    double[][] corners = {{250, 120}, {700, 120}, {700, 520}, {250, 520}};
+    assertThat(found.first()).anyMatch(outline -> farthest(outline, corners) < 4);
+  }
+
   /** Distance of the farthest of some places from the outline's nearest corner. */
   private static double farthest(StripOutline outline, double[][] places) {
     double most = 0;
