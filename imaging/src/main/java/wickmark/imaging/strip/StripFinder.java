@@ -124,7 +124,7 @@ public final class StripFinder {
               .limit(MOST_UNDER_RULERS)
               .toList());
     }
-    OutlineTracer tracer = new OutlineTracer(photo, factor, onLines);
+    OutlineTracer tracer = new OutlineTracer(photo, factor, edges, onLines);
     return new SheetOutlines(
         tracer.outlines(taken), tracer.outlines(spread.subList(first, spread.size())));
   }

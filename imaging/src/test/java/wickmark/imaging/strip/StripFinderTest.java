@@ -95,6 +95,32 @@ class StripFinderTest {
     assertThat(found.first()).anyMatch(outline -> farthest(outline, corners) < 4);
   }
 
+  /**
+   * White paper on a cream cloth with a blue stripe that comes close to one side and meets it at a
+   * corner: the stripe's border is a far better step than the paper's.
+   */
+  @Test
+  void aSideIsNotDrawnOffByAStripeThatEndsAtIt() {
+    byte[] rgb = new byte[3 * WIDTH * HEIGHT];
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        int at = 3 * (y * WIDTH + x);
+        boolean paper = x > 200 && x < 800 && y > 200 && y < 600;
+        double below = y - 200 + 0.06 * (800 - x);
+        boolean stripe = below > -40 && below < 0;
+        rgb[at] = (byte) (paper ? 232 : stripe ? 90 : 226);
+        rgb[at + 1] = (byte) (paper ? 232 : stripe ? 100 : 216);
+        rgb[at + 2] = (byte) (paper ? 228 : stripe ? 140 : 192);
+      }
+    }
+    Photo photo = new Photo(WIDTH, HEIGHT, rgb, Optional.empty(), OptionalDouble.empty(), false);
+
+    SheetOutlines found = StripFinder.in(photo, List.of()).outlines(5, 20, List.of(), false);
+
+    double[][] corners = {{200, 200}, {800, 200}, {800, 600}, {200, 600}};
+    assertThat(found.first()).anyMatch(outline -> farthest(outline, corners) < 3);
+  }
+
   /** Distance of the farthest of some places from the outline's nearest corner. */
   private static double farthest(StripOutline outline, double[][] places) {
     double most = 0;
