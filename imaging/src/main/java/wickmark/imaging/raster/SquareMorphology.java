@@ -22,6 +22,11 @@ public final class SquareMorphology {
     return dilated(eroded(in, radius), radius);
   }
 
+  /** What is lower than all around and narrower than the square filled up. */
+  public static Raster closed(Raster in, int radius) {
+    return eroded(dilated(in, radius), radius);
+  }
+
   private static Raster extreme(Raster in, int radius, int sign) {
     int w = in.width();
     int h = in.height();

@@ -115,6 +115,11 @@ final class EdgeLine {
     return (sumTo(b) - sumTo(a)) / (b - a);
   }
 
+  /** Support along all of the line, cells. */
+  double support() {
+    return running[running.length - 1];
+  }
+
   private double sumTo(double t) {
     double at = Raster.within(t - start, running.length - 1.0);
     int i = Math.min((int) at, running.length - 2);

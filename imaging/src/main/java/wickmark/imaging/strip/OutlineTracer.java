@@ -14,6 +14,16 @@ final class OutlineTracer {
   /** Smoothing of the picture on which sides are followed, cells. */
   private static final double SIGMA = 0.8;
 
+  /** How far an edge lies off a straight line that it is seen along, cells. */
+  private static final double STRAIGHT = 2;
+
+  /** Support from which an edge is seen all along a line. */
+  private static final double SEEN_ALL_ALONG = 0.95;
+
+  /** How far off a side that is seen straight it is followed, cells. */
+  private static final double STRAIGHT_REACH = 5;
+
+  private final EdgeMap edges;
   private final int coarseFactor;
   private final int fineFactor;
   private final SmoothPicture coarse;
@@ -22,14 +32,18 @@ final class OutlineTracer {
   /**
    * A tracer.
    *
-   * @param small the shrunken picture on which the quads were found
+   * @param ground the shrunken picture on which the quads were found; where they lie on printed
+   *     lines, without these: the flank of one that runs along a side of white paper is a better
+   *     step than the side
    * @param factor by which it was shrunken
+   * @param edges of the picture with its lines, in which the quads' sides were seen
    */
-  OutlineTracer(Photo photo, ColourRaster small, int factor) {
+  OutlineTracer(Photo photo, ColourRaster ground, int factor, EdgeMap edges) {
+    this.edges = edges;
     this.coarseFactor = factor;
     this.fineFactor = Math.max(1, Math.min(factor, factorFor(photo, SIZE)));
     this.fine = new SmoothPicture(photo, fineFactor, SIGMA);
-    this.coarse = new SmoothPicture(small, SIGMA);
+    this.coarse = new SmoothPicture(ground, SIGMA);
   }
 
   /** By how much a picture is to be shrunken so that its long side has about so many cells. */
@@ -65,7 +79,7 @@ final class OutlineTracer {
       double[] line = quad.line(i);
       int samples = (int) Math.max(30, Math.min(160, quad.side(i) / 3));
       double usual = Math.max(3, Math.min(0.025 * quad.side(i), 0.08 * shortest));
-      double reach = Math.min(usual, ranked.reach());
+      double reach = Math.min(isSeenStraight(quad, i) ? STRAIGHT_REACH : usual, ranked.reach());
       SideTracer tracer = new SideTracer(coarse, reach, samples);
       curves[i] = SideCurve.fit(line, tracer.trace(line[0], line[1], line[2], line[3], null));
     }
@@ -82,6 +96,14 @@ final class OutlineTracer {
       curves[i] = SideCurve.fit(line, tracer.trace(line[0], line[1], line[2], line[3], guess));
     }
     return outline(curves, fineFactor, ranked.score());
+  }
+
+  /**
+   * Whether an edge is seen all along the straight side: then the side is there, however much
+   * better a step runs away from it, as the border of a stripe does that ends at the sheet.
+   */
+  private boolean isSeenStraight(Quad quad, int side) {
+    return QuadSearch.supportOfSide(quad, side, edges, STRAIGHT) > SEEN_ALL_ALONG;
   }
 
   private static StripOutline outline(SideCurve[] curves, double factor, double score) {

@@ -3,6 +3,7 @@ package wickmark.imaging.strip;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * Puts lines together to quadrilaterals and ranks them by how well their sides are seen as edges: a
@@ -24,7 +25,7 @@ final class QuadSearch {
   /** Least mean support of any side. */
   private static final double LEAST_SUPPORT = 0.22;
 
-  /** Support of a side where the picture ends: neither for a sheet nor against it. */
+  /** Support of a side that cannot be seen: neither for a sheet nor against it. */
   static final double BORDER_SUPPORT = 0.3;
 
   /** How far off a region's side its edge may lie, cells: regions are found coarsely. */
@@ -57,19 +58,56 @@ final class QuadSearch {
    * Edge support of a quadrilateral that was found otherwise, 0 to 1; 0 if a side has too little.
    */
   static double supportOf(Quad quad, EdgeMap edges) {
+    return supportOf(quad, edges, side -> endsPicture(quad, side, edges));
+  }
+
+  /** The same for a quadrilateral of which side 0 is the edge of what lies on the sheet. */
+  static double supportOfCovered(Quad quad, EdgeMap edges) {
+    return supportOf(quad, edges, side -> side == 0 || endsPicture(quad, side, edges));
+  }
+
+  private static double supportOf(Quad quad, EdgeMap edges, IntPredicate isHidden) {
     EdgeLine[] side = new EdgeLine[4];
     for (int i = 0; i < 4; i++) {
-      int j = (i + 1) % 4;
-      double nx = (quad.y()[j] - quad.y()[i]) / quad.side(i);
-      double ny = (quad.x()[i] - quad.x()[j]) / quad.side(i);
-      double offset = nx * quad.x()[i] + ny * quad.y()[i];
       side[i] =
-          endsPicture(quad, i, edges)
+          isHidden.test(i)
               ? EdgeLine.border(
-                  nx, ny, offset, BORDER_SUPPORT, Math.hypot(edges.width, edges.height))
-              : EdgeLine.along(edges, nx, ny, offset, REGION_REACH);
+                  normalX(quad, i),
+                  normalY(quad, i),
+                  offset(quad, i),
+                  BORDER_SUPPORT,
+                  Math.hypot(edges.width, edges.height))
+              : side(quad, i, edges, REGION_REACH);
     }
     return support(side, quad.x(), quad.y());
+  }
+
+  /**
+   * Edge support of one side alone, between its corners, 0 to 1.
+   *
+   * @param reach how far off the straight side an edge may lie, cells
+   */
+  static double supportOfSide(Quad quad, int i, EdgeMap edges, double reach) {
+    EdgeLine side = side(quad, i, edges, reach);
+    int j = (i + 1) % 4;
+    return side.meanSupport(
+        side.along(quad.x()[i], quad.y()[i]), side.along(quad.x()[j], quad.y()[j]));
+  }
+
+  private static EdgeLine side(Quad quad, int i, EdgeMap edges, double reach) {
+    return EdgeLine.along(edges, normalX(quad, i), normalY(quad, i), offset(quad, i), reach);
+  }
+
+  private static double normalX(Quad quad, int i) {
+    return (quad.y()[(i + 1) % 4] - quad.y()[i]) / quad.side(i);
+  }
+
+  private static double normalY(Quad quad, int i) {
+    return (quad.x()[i] - quad.x()[(i + 1) % 4]) / quad.side(i);
+  }
+
+  private static double offset(Quad quad, int i) {
+    return normalX(quad, i) * quad.x()[i] + normalY(quad, i) * quad.y()[i];
   }
 
   /** Whether a side runs along the picture's border, where the picture and no sheet ends. */

@@ -3,6 +3,7 @@ package wickmark.imaging.strip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import wickmark.imaging.photo.PhotoPoint;
 
 /**
@@ -30,6 +31,12 @@ final class SheetsByRulers {
 
   /** Greatest slant of paper's side against the ruler that it lies on, as a tangent. */
   private static final double SLANT = 0.1;
+
+  /** Distance of places at which a ruler's own edge is looked for beside its marks, cells. */
+  private static final double OWN_FINE = 2;
+
+  /** Greatest slant of that edge against the row of its marks, as a tangent. */
+  private static final double OWN_SLANT = 0.012;
 
   private final PaperLikelihood paper;
   private final List<MarkRow> rulers;
@@ -67,6 +74,29 @@ final class SheetsByRulers {
    * on the ruler's breadth as the side that ends it: there the sheet lies on the ruler.
    */
   List<Quad> on(Quad quad) {
+    return parts(
+        quad,
+        (part, mm) ->
+            clearest(
+                part,
+                0,
+                MARKS_MM * mm,
+                Math.min(BREADTH_MM * mm, 0.5 * shorterBeside(part, 0)),
+                FINE,
+                SLANT * part.side(0)));
+  }
+
+  /**
+   * The same with the clearest step beside the marks as side 0: there is the ruler's own edge, and
+   * the sheet goes on below the ruler.
+   */
+  List<Quad> under(Quad quad) {
+    return parts(
+        quad,
+        (part, mm) -> clearest(part, 0, 1, MARKS_MM * mm, OWN_FINE, OWN_SLANT * part.side(0)));
+  }
+
+  private List<Quad> parts(Quad quad, BiFunction<Quad, Double, Optional<Quad>> sheet) {
     List<Quad> found = new ArrayList<>();
     for (MarkRow ruler : rulers) {
       PhotoPoint from = ruler.from();
@@ -75,9 +105,7 @@ final class SheetsByRulers {
         from.x() / factor, from.y() / factor, to.x() / factor, to.y() / factor,
       };
       for (Quad part : quad.partsBeside(row)) {
-        double mm = ruler.pixelsPerMm() / factor;
-        double reach = Math.min(BREADTH_MM * mm, 0.5 * shorterBeside(part, 0));
-        clearest(part, 0, MARKS_MM * mm, reach, FINE, SLANT * part.side(0)).ifPresent(found::add);
+        sheet.apply(part, ruler.pixelsPerMm() / factor).ifPresent(found::add);
       }
     }
     return found;

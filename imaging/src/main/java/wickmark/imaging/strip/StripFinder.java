@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Stream;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoArea;
@@ -19,6 +20,10 @@ public final class StripFinder {
   private static final int SEARCH_SIZE = 1000;
 
   private static final int MOST_LINES = 60;
+
+  /** Weight of a line, cells that are surely an edge, below which none is looked for. */
+  private static final double LEAST_VOTES = 18;
+
   private static final int MOST_QUADS = 400;
 
   /** Ranks looked at for further sheets beside those that rank first. */
@@ -33,6 +38,9 @@ public final class StripFinder {
   /** Sheets on rulers that are taken beside all others. */
   private static final int MOST_ON_RULERS = 6;
 
+  /** Sheets that a ruler lies over which are taken beside all others. */
+  private static final int MOST_UNDER_RULERS = 3;
+
   /** Thresholds, neighbours mostly, at which a region is one and the same if it is a thing. */
   private static final int STABLE = 4;
 
@@ -44,6 +52,9 @@ public final class StripFinder {
   private final ColourRaster small;
   private final EdgeMap edges;
   private final PaperLikelihood paper;
+
+  /** The shrunken picture; of what lies on squared or ruled paper without the printed lines. */
+  private final ColourRaster ground;
 
   /** Regions that may be sheets, best first. */
   private final List<RankedQuad> regions;
@@ -58,12 +69,20 @@ public final class StripFinder {
     this.photo = photo;
     this.factor = OutlineTracer.factorFor(photo, SEARCH_SIZE);
     this.small = ColourRaster.shrink(photo, factor);
-    this.edges = EdgeMap.of(small);
-    ignored.forEach(area -> edges.leaveOut(area, factor));
+    this.edges = edges(small, ignored);
     this.paper = new PaperLikelihood(small.blurred(1.2));
     List<RankedQuad> regionsSeen = regions(small, edges, paper);
     this.regions = stable(regionsSeen);
-    this.seen = rank(small, edges, paper, regionsSeen);
+    List<EdgeLine> lines = lines(edges);
+    List<List<RankedQuad>> quads = new ArrayList<>(List.of(quads(lines), regionsSeen));
+    ColourRaster filled = lines.size() < PrintedLines.MANY ? small : PrintedLines.filled(small);
+    EdgeMap steps = filled == small ? edges : edges(filled, ignored);
+    boolean onLines = filled != small && PrintedLines.areMany(lines, steps);
+    this.ground = onLines ? filled : small;
+    if (onLines) {
+      quads.add(quads(lines(steps)));
+    }
+    this.seen = distinct(quads.stream());
     List<RankedQuad> joined = joined(seen, small, edges, paper);
     this.whole = joined.isEmpty() ? seen : distinct(Stream.of(seen, joined));
   }
@@ -83,11 +102,11 @@ public final class StripFinder {
    * @param best how many are taken by their rank alone
    * @param most how many at the most, with those of lower rank that lie elsewhere
    * @param rulers rows of marks: where a side runs along a ruler, a sheet is looked for beside it
-   * @param onRulers whether one is looked for on it, too, which takes longer
+   * @param onRulers whether one is looked for on it and below it, too, which takes longer
    */
   public SheetOutlines outlines(int best, int most, List<MarkRow> rulers, boolean onRulers) {
     SheetsByRulers sheets = new SheetsByRulers(paper, rulers, factor);
-    List<RankedQuad> beside = byRulers(best, sheets::beside);
+    List<RankedQuad> beside = byRulers(best, sheets::beside, QuadSearch::supportOf);
     // A side beside a ruler is a guess more: what was seen keeps at least half of the places.
     List<RankedQuad> ranked = new ArrayList<>(beside.subList(0, Math.min(best / 2, beside.size())));
     ranked.addAll(whole);
@@ -95,26 +114,33 @@ public final class StripFinder {
     int first = Math.min(best, spread.size());
     List<RankedQuad> taken = withRegions(spread.subList(0, first));
     if (onRulers) {
-      taken.addAll(byRulers(best, sheets::on).stream().limit(MOST_ON_RULERS).toList());
+      taken.addAll(
+          byRulers(best, sheets::on, QuadSearch::supportOf).stream()
+              .limit(MOST_ON_RULERS)
+              .toList());
+      taken.addAll(
+          byRulers(best, sheets::under, QuadSearch::supportOfCovered).stream()
+              .limit(MOST_UNDER_RULERS)
+              .toList());
     }
-    OutlineTracer tracer = new OutlineTracer(photo, small, factor);
+    OutlineTracer tracer = new OutlineTracer(photo, ground, factor, edges);
     return new SheetOutlines(
         tracer.outlines(taken), tracer.outlines(spread.subList(first, spread.size())));
   }
 
   /** Sheets beside rulers or on them, of which the ruler's edge hides a side; best first. */
-  private List<RankedQuad> byRulers(int best, Function<Quad, List<Quad>> sheets) {
+  private List<RankedQuad> byRulers(
+      int best, Function<Quad, List<Quad>> sheets, ToDoubleBiFunction<Quad, EdgeMap> support) {
     return distinct(
         Stream.of(
             seen.subList(0, Math.min(best, seen.size())).stream()
                 .flatMap(r -> sheets.apply(r.quad()).stream())
-                .map(this::byRuler)
+                .map(sheet -> byRuler(sheet, support.applyAsDouble(sheet, edges)))
                 .filter(sheet -> sheet.score() > 0)
                 .toList()));
   }
 
-  private RankedQuad byRuler(Quad sheet) {
-    double support = QuadSearch.supportOf(sheet, edges);
+  private RankedQuad byRuler(Quad sheet, double support) {
     return new RankedQuad(sheet, score(sheet, support, paper, small), BESIDE_REACH);
   }
 
@@ -165,9 +191,18 @@ public final class StripFinder {
                 .toList()));
   }
 
-  private static List<RankedQuad> rank(
-      ColourRaster small, EdgeMap edges, PaperLikelihood paper, List<RankedQuad> regions) {
-    List<EdgeLine> lines = new ArrayList<>(LineHough.find(edges, MOST_LINES, 18));
+  private static List<EdgeLine> lines(EdgeMap edges) {
+    return LineHough.find(edges, MOST_LINES, LEAST_VOTES);
+  }
+
+  private EdgeMap edges(ColourRaster picture, List<PhotoArea> ignored) {
+    EdgeMap map = EdgeMap.of(picture);
+    ignored.forEach(area -> map.leaveOut(area, factor));
+    return map;
+  }
+
+  private List<RankedQuad> quads(List<EdgeLine> found) {
+    List<EdgeLine> lines = new ArrayList<>(found);
     int w = small.width();
     int h = small.height();
     double diagonal = Math.hypot(w, h);
@@ -179,7 +214,7 @@ public final class StripFinder {
     for (QuadSearch.Scored s : QuadSearch.best(lines, w, h, MOST_QUADS)) {
       ranked.add(new RankedQuad(s.quad(), score(s.quad(), s.support(), paper, small)));
     }
-    return distinct(Stream.of(ranked, regions));
+    return ranked;
   }
 
   /**

@@ -44,6 +44,8 @@ class SquareMorphologyTest {
       assertThat(SquareMorphology.dilated(chance, radius).cells()).isEqualTo(most.cells());
       assertThat(SquareMorphology.opened(chance, radius).cells())
           .isEqualTo(extreme(least, radius, 1).cells());
+      assertThat(SquareMorphology.closed(chance, radius).cells())
+          .isEqualTo(extreme(most, radius, -1).cells());
     }
   }
 }
