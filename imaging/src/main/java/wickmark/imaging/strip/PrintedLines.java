@@ -14,9 +14,6 @@ final class PrintedLines {
   /** Half the side of the square that fills up what is dark and narrower, cells. */
   private static final int RADIUS = 3;
 
-  /** How far around a cell the filling looks, cells. */
-  static final int MARGIN = 2 * RADIUS;
-
   /** Part of a line's support that is left, at the most, where it is dark and thin. */
   private static final double LEFT = 0.5;
 
