@@ -64,7 +64,7 @@ public record WhiteChannels(int width, int height, byte[] bits) {
 
   /** The same turned a quarter clockwise. */
   WhiteChannels turned() {
-    WhiteChannels turned = none(height, width);
+    WhiteChannels turned = none(/* width= */ height, /* height= */ width);
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         turned.bits[x * height + height - 1 - y] = bits[y * width + x];

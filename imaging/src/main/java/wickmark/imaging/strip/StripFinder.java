@@ -75,9 +75,10 @@ public final class StripFinder {
     this.regions = stable(regionsSeen);
     List<EdgeLine> lines = lines(edges);
     List<List<RankedQuad>> quads = new ArrayList<>(List.of(quads(lines), regionsSeen));
-    ColourRaster filled = lines.size() < PrintedLines.MANY ? small : PrintedLines.filled(small);
-    EdgeMap steps = filled == small ? edges : edges(filled, ignored);
-    boolean onLines = filled != small && PrintedLines.areMany(lines, steps);
+    boolean isCrowded = lines.size() >= PrintedLines.MANY;
+    ColourRaster filled = isCrowded ? PrintedLines.filled(small) : small;
+    EdgeMap steps = isCrowded ? edges(filled, ignored) : edges;
+    boolean onLines = isCrowded && PrintedLines.areMany(lines, steps);
     this.ground = onLines ? filled : small;
     if (onLines) {
       quads.add(quads(lines(steps)));
