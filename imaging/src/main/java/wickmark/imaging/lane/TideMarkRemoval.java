@@ -3,6 +3,7 @@ package wickmark.imaging.lane;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.RidgePath;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
 
@@ -33,7 +34,7 @@ final class TideMarkRemoval {
   /** What a step of one cell costs the course, density. */
   private static final double STEP_COST = 0.002;
 
-  /** Most cells per bin that the course rises or falls, times cells per mm: 45°. */
+  /** Steepest slope of the course: 45°. */
   private static final double STEEPEST = 1;
 
   /** What the mark has alike in all columns: from this far outside to so far inside, mm. */
@@ -67,7 +68,8 @@ final class TideMarkRemoval {
   static void takeOff(DensityMap map, Raster[] withoutLines, FittedLine front) {
     TideMarkRemoval removal = new TideMarkRemoval(map, front);
     double[][] brown = removal.contrasts(brown(map.density()));
-    int[] course = removal.course(brown);
+    int steepest = (int) Math.max(1, Math.round(STEEPEST * BIN_MM * map.cellsPerMm()));
+    int[] course = RidgePath.strongest(brown, steepest, STEP_COST);
     if (removal.isThroughout(course, brown)) {
       double[] rows = removal.rows(course);
       for (Raster channel : withoutLines) {
@@ -119,38 +121,6 @@ final class TideMarkRemoval {
       }
     }
     return n == 0 ? 0 : sum / n;
-  }
-
-  /** The smooth course of the greatest contrast in all, by dynamic programming. */
-  private int[] course(double[][] contrast) {
-    int rows = 2 * reach + 1;
-    int steepest = (int) Math.max(1, Math.round(STEEPEST * mm * BIN_MM));
-    double[][] total = new double[bins][rows];
-    int[][] from = new int[bins][rows];
-    total[0] = contrast[0].clone();
-    for (int b = 1; b < bins; b++) {
-      for (int y = 0; y < rows; y++) {
-        double best = Double.NEGATIVE_INFINITY;
-        for (int j = Math.max(0, y - steepest); j <= Math.min(rows - 1, y + steepest); j++) {
-          double value = total[b - 1][j] - STEP_COST * Math.abs(j - y);
-          if (value > best) {
-            best = value;
-            from[b][y] = j;
-          }
-        }
-        total[b][y] = best + contrast[b][y];
-      }
-    }
-    int at = 0;
-    for (int y = 1; y < rows; y++) {
-      at = total[bins - 1][y] > total[bins - 1][at] ? y : at;
-    }
-    int[] course = new int[bins];
-    for (int b = bins - 1; b >= 0; b--) {
-      course[b] = at;
-      at = from[b][at];
-    }
-    return course;
   }
 
   /** Whether a course is seen from side to side. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
+import wickmark.imaging.raster.RidgePath;
 import wickmark.imaging.raster.Selection;
 
 /**
@@ -238,43 +239,23 @@ final class CrossLineFinder {
   }
 
   private CrossLine strongest(LineKind kind, double[][] mean, double noise, double enough) {
-    int h = map.height();
-    int reach = (int) Math.max(1, Math.ceil(STEEPEST * map.width() / bins));
-    double[][] total = new double[bins][h];
-    int[][] from = new int[bins][h];
+    double[][] gain = new double[bins][map.height()];
     for (int b = 0; b < bins; b++) {
-      for (int y = 0; y < h; y++) {
-        double gain = Math.min(mean[b][y], enough);
-        if (b == 0) {
-          total[b][y] = gain;
-          continue;
-        }
-        double best = Double.NEGATIVE_INFINITY;
-        for (int j = Math.max(0, y - reach); j <= Math.min(h - 1, y + reach); j++) {
-          double v = total[b - 1][j] - 0.15 * noise * Math.abs(j - y);
-          if (v > best) {
-            best = v;
-            from[b][y] = j;
-          }
-        }
-        total[b][y] = best + gain;
+      for (int y = 0; y < gain[b].length; y++) {
+        gain[b][y] = Math.min(mean[b][y], enough);
       }
     }
-    int at = 0;
-    for (int y = 1; y < h; y++) {
-      if (total[bins - 1][y] > total[bins - 1][at]) {
-        at = y;
-      }
-    }
+    int steepest = (int) Math.max(1, Math.ceil(STEEPEST * map.width() / bins));
+    int[] path = RidgePath.strongest(gain, steepest, 0.15 * noise);
     double[] y = new double[bins];
     double[] contrast = new double[bins];
-    for (int b = bins - 1; b >= 0; b--) {
-      y[b] = at + 0.5;
+    for (int b = 0; b < bins; b++) {
+      double here = mean[b][path[b]];
+      y[b] = path[b] + 0.5;
       // A pencil line goes on straight where it cannot be seen, a tide mark anywhere.
       boolean silent =
-          kind == LineKind.PENCIL && mean[b][at] < CrossLine.SEEN * noise && isWhite(b, at);
-      contrast[b] = silent ? Double.NaN : mean[b][at];
-      at = from[b][at];
+          kind == LineKind.PENCIL && here < CrossLine.SEEN * noise && isWhite(b, path[b]);
+      contrast[b] = silent ? Double.NaN : here;
     }
     return new CrossLine(kind, middle.clone(), y, contrast, noise);
   }
