@@ -1,24 +1,31 @@
 package wickmark.imaging;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import wickmark.imaging.lane.LaneTrack;
+import wickmark.imaging.lane.SaidLanes;
 import wickmark.imaging.straight.PaperShape;
 import wickmark.imaging.straight.StripFrame;
 
-/** Lanes whose origins the person says, in place of those found. */
+/** Lanes whose origins the person says. */
 final class LanePlaces {
   private final List<String> names;
+  private final OptionalInt count;
   private final Map<String, Double> columns = new LinkedHashMap<>();
   private final double width;
+  private final double cellsPerMm;
 
   /** Takes the names, from the left, and the places said on one strip. */
-  LanePlaces(ReadingRequest request, PaperShape shape, StripFrame frame) {
+  LanePlaces(ReadingRequest request, PaperShape shape, StripFrame frame, double cellsPerMm) {
     this.names = request.laneNames();
+    this.count = request.lanes();
+    this.cellsPerMm = cellsPerMm;
     this.width = frame.width();
     request
         .lines()
@@ -47,50 +54,39 @@ final class LanePlaces {
 
   /** All lanes, where the origin of each named one is said: there is nothing left to search. */
   Optional<List<LaneTrack>> all() {
-    List<LaneTrack> lanes = new ArrayList<>();
-    for (String name : names) {
-      Double said = columns.get(name);
-      if (said == null) {
-        return Optional.empty();
-      }
-      lanes.add(LaneTrack.said(said));
-    }
-    return lanes.isEmpty() ? Optional.empty() : Optional.of(bounded(lanes));
+    boolean all = !names.isEmpty() && columns.keySet().containsAll(names);
+    return all
+        ? Optional.of(
+            LaneTrack.bounded(
+                names.stream().map(name -> LaneTrack.said(columns.get(name))).toList(), width))
+        : Optional.empty();
   }
 
-  /** The lanes found, with those moved whose origin is said. */
-  List<LaneTrack> moved(List<LaneTrack> found) {
-    if (columns.isEmpty()) {
-      return found;
-    }
-    List<LaneTrack> lanes = new ArrayList<>();
-    for (int k = 0; k < found.size(); k++) {
-      Double said = columns.get(name(k));
-      lanes.add(said == null ? found.get(k) : LaneTrack.said(said));
-    }
-    return bounded(lanes);
+  /** What is said for the search of the others. */
+  SaidLanes said() {
+    return new SaidLanes(count, byNumber());
   }
 
-  /** Stain belongs to the lane whose origin is nearer. */
-  private List<LaneTrack> bounded(List<LaneTrack> lanes) {
-    List<LaneTrack> out = new ArrayList<>();
-    for (int k = 0; k < lanes.size(); k++) {
-      LaneTrack lane = lanes.get(k);
-      double left = k == 0 ? 0 : (lanes.get(k - 1).originX() + lane.originX()) / 2;
-      double right =
-          k == lanes.size() - 1 ? width : (lane.originX() + lanes.get(k + 1).originX()) / 2;
-      out.add(lane.between(left, right));
-    }
-    return out;
-  }
-
-  /** Whether the lanes lie in the order of their names. */
-  static boolean inOrder(List<LaneTrack> lanes) {
-    for (int k = 1; k < lanes.size(); k++) {
-      if (lanes.get(k).originX() <= lanes.get(k - 1).originX()) {
+  /** Whether the origins that were said lie in the order of the lanes' names, and apart. */
+  boolean areInOrder() {
+    double before = Double.NEGATIVE_INFINITY;
+    for (double column : byNumber().values()) {
+      if (column <= before + SaidLanes.LEAST_APART_MM * cellsPerMm) {
         return false;
       }
+      before = column;
     }
     return true;
+  }
+
+  private NavigableMap<Integer, Double> byNumber() {
+    NavigableMap<Integer, Double> origins = new TreeMap<>();
+    for (int lane = 0; lane < count.orElse(SaidLanes.MOST); lane++) {
+      Double column = columns.get(name(lane));
+      if (column != null) {
+        origins.put(lane, column);
+      }
+    }
+    return origins;
   }
 }

@@ -40,6 +40,11 @@ final class StripExposure {
                 + " others may be lost there. Take the picture again, a little darker."));
   }
 
+  /** Whether so much of the paper is as white as can be that marks may be lost on it. */
+  static boolean isTooBright(StraightStrip strip) {
+    return clipped(strip) > TOO_BRIGHT;
+  }
+
   /** Whether paper with so much light in its darkest channel, linear, is as white as can be. */
   static boolean isAtEnd(double light) {
     return light >= CLIPPED;

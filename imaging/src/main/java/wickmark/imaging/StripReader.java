@@ -64,12 +64,9 @@ public final class StripReader {
     if (beside.isPresent()) {
       return List.of(StripRefusals.besideStrip(beside.get()));
     }
-    return strips.stream().map(strip -> outcome(strip, scales)).toList();
-  }
-
-  private StripOutcome outcome(StripChoice.Candidate strip, ScaleSources scales) {
-    StripOutcome outcome = StripStages.read(photo, request, strip, scales.card(), watch);
-    return StripExposure.isAtEnd(strip.light()) ? StripRefusals.withTooBright(outcome) : outcome;
+    return strips.stream()
+        .map(strip -> StripStages.read(photo, request, strip, scales.card(), watch))
+        .toList();
   }
 
   private List<StripChoice.Candidate> strips(ScaleSources scales, EarlySearch early) {

@@ -66,6 +66,22 @@ final class StripRefusals {
             + " sample was put with --origin NAME=X,Y and its name with --lanes.");
   }
 
+  static StripOutcome lanesNotCertain(ReadingRequest request) {
+    return refused(
+        Refusal.Reason.NOT_CERTAIN,
+        request.lanes().isPresent()
+            ? "The "
+                + request.lanes().getAsInt()
+                + " lanes that were said are not all found: writing, marks on the baseline and stain"
+                + " speak for another number or other places, and with one lane missed the others"
+                + " would bear their neighbours' names. Check --lanes or --lane-count; if it is right,"
+                + " say where the sample was put of each lane that is hard to see, with --origin"
+                + " NAME=X,Y."
+            : "How many lanes there are and where cannot be told: writing, marks on the baseline and"
+                + " stain contradict one another. Say --lanes or --lane-count, and where the sample"
+                + " was put of each lane that is hard to see, with --origin NAME=X,Y.");
+  }
+
   static StripOutcome noSpots() {
     return refused(
         Refusal.Reason.NO_SPOTS,
@@ -76,8 +92,9 @@ final class StripRefusals {
   static StripOutcome lanesOutOfOrder() {
     return refused(
         Refusal.Reason.NO_LANES,
-        "The origins that were said lie in another order than the lanes' names, which run from"
-            + " left to right with the baseline at the bottom. Check --lanes and --origin.");
+        "The origins that were said lie in one place, or in another order than the lanes' names,"
+            + " which run from left to right with the baseline at the bottom. Check --lanes and"
+            + " --origin.");
   }
 
   /**

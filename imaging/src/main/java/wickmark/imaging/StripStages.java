@@ -40,6 +40,9 @@ final class StripStages {
   /** The same for the bottom. */
   private static final double LEAST_BOTTOM_CONFIDENCE = 0.05;
 
+  /** The same for the lanes: far below it they may carry one another's names. */
+  private static final double LEAST_LANES_CONFIDENCE = 0.05;
+
   /** Evidence for this end over that for the other below which both lines could be the baseline. */
   private static final double LEAST_BOTTOM_LEAD = 0.5;
 
@@ -91,13 +94,19 @@ final class StripStages {
       StageWatch watch) {
     Layout.@Nullable LinePath baseline = chosen.layout().baseline();
     if (baseline == null || baseline.certainty() < LEAST_BASELINE) {
-      return StripRefusals.noBaseline(request);
+      return unstraightened(StripRefusals.noBaseline(request), chosen);
     }
     Layout.@Nullable LinePath front = chosen.layout().front();
     if (front == null || front.certainty() < LEAST_FRONT) {
-      return StripRefusals.noFront();
+      return unstraightened(StripRefusals.noFront(), chosen);
     }
-    return new StripStages(photo, request, chosen, card, watch).between(baseline, front);
+    StripStages stages = new StripStages(photo, request, chosen, card, watch);
+    StripOutcome outcome = stages.between(baseline, front);
+    return StripExposure.isTooBright(stages.strip) ? StripRefusals.withTooBright(outcome) : outcome;
+  }
+
+  private static StripOutcome unstraightened(StripOutcome outcome, StripChoice.Candidate chosen) {
+    return StripExposure.isAtEnd(chosen.light()) ? StripRefusals.withTooBright(outcome) : outcome;
   }
 
   private StripOutcome between(Layout.LinePath lower, Layout.LinePath upper) {
@@ -107,19 +116,19 @@ final class StripStages {
     watch.enters(ReadingStage.LANES);
     DyeMap dye = DyeMap.of(map, baseline, front);
     OriginZone zone = OriginZone.of(dye, baseline, front, CELLS_PER_MM);
-    LanePlaces places = new LanePlaces(request, chosen.shape(), frame);
+    LanePlaces places = new LanePlaces(request, chosen.shape(), frame, CELLS_PER_MM);
+    if (!places.areInOrder()) {
+      return StripRefusals.lanesOutOfOrder();
+    }
     List<LaneTrack> lanes =
         places
             .all()
-            .orElseGet(
-                () ->
-                    places.moved(
-                        LaneFinder.find(map, baseline, front, dye, zone, request.lanes())));
-    if (lanes.isEmpty()) {
+            .orElseGet(() -> LaneFinder.find(map, baseline, front, dye, zone, places.said()));
+    if (lanes.isEmpty() && places.columns().isEmpty()) {
       return StripRefusals.noLanes();
     }
-    if (!LanePlaces.inOrder(lanes)) {
-      return StripRefusals.lanesOutOfOrder();
+    if (lanes.size() < Math.max(1, request.laneNames().size())) {
+      return StripRefusals.lanesNotCertain(request);
     }
     watch.enters(ReadingStage.SPOTS);
     SpotPlaces said = new SpotPlaces(request, chosen.shape(), frame, CELLS_PER_MM);
@@ -182,6 +191,9 @@ final class StripStages {
     if (confidence.orientation() < LEAST_BOTTOM_CONFIDENCE
         && chosen.layout().lead() < LEAST_BOTTOM_LEAD) {
       return StripRefusals.noBottom();
+    }
+    if (confidence.lanes() < LEAST_LANES_CONFIDENCE) {
+      return StripRefusals.lanesNotCertain(request);
     }
     double ofFront = StripConfidence.ofFront(chosen.layout(), straight.front());
     if (ofFront < LEAST_FRONT_CONFIDENCE) {

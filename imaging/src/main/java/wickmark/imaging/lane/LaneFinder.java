@@ -2,7 +2,6 @@ package wickmark.imaging.lane;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.paper.DensityMap;
 import wickmark.imaging.raster.Raster;
@@ -38,7 +37,7 @@ public final class LaneFinder {
   /**
    * Finds the lanes, from left to right.
    *
-   * @param said how many there are, if the person says
+   * @param said what the person says of them
    */
   public static List<LaneTrack> find(
       DensityMap map,
@@ -46,7 +45,7 @@ public final class LaneFinder {
       FittedLine front,
       DyeMap dye,
       OriginZone zone,
-      OptionalInt said) {
+      SaidLanes said) {
     return new LaneFinder(map, baseline, front, dye, zone).lanes(said);
   }
 
@@ -97,21 +96,21 @@ public final class LaneFinder {
     return out;
   }
 
-  private List<LaneTrack> lanes(OptionalInt said) {
+  private List<LaneTrack> lanes(SaidLanes said) {
+    double mm = map.cellsPerMm();
     LaneEvidence evidence = new LaneEvidence(writing, marks, density);
-    LaneGrouping.Grouping grouping = LaneGrouping.of(evidence, said);
-    List<LaneSpan> spans = grouping.spans();
+    LaneGrouping.Grouping grouping =
+        LaneGrouping.of(evidence, said.count(), SaidOrigins.of(said, mm));
     List<LaneTrack> lanes = new ArrayList<>();
-    double[] origin = new double[spans.size()];
-    for (int k = 0; k < origin.length; k++) {
-      origin[k] = evidence.originMm(spans.get(k)) * map.cellsPerMm();
-    }
-    for (int k = 0; k < origin.length; k++) {
-      double left = k == 0 ? 0 : (origin[k - 1] + origin[k]) / 2;
-      double right = k == origin.length - 1 ? map.width() : (origin[k] + origin[k + 1]) / 2;
+    for (int k = 0; k < grouping.spans().size(); k++) {
+      LaneSpan span = grouping.spans().get(k);
+      Double origin = said.origins().get(k);
       lanes.add(
-          new LaneTrack(origin[k], left, right, evidence.support(spans.get(k)), grouping.lead()));
+          origin == null
+              ? LaneTrack.found(
+                  evidence.originMm(span) * mm, evidence.support(span), grouping.lead())
+              : LaneTrack.said(origin));
     }
-    return lanes;
+    return LaneTrack.bounded(lanes, map.width());
   }
 }

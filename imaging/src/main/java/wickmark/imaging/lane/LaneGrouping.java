@@ -3,6 +3,7 @@ package wickmark.imaging.lane;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
@@ -13,8 +14,6 @@ import java.util.OptionalInt;
  * are.
  */
 final class LaneGrouping {
-  private static final int MOST_LANES = 14;
-
   /** What one more lane costs, so that nothing is parted for nothing. */
   private static final double LANE = 1;
 
@@ -73,6 +72,7 @@ final class LaneGrouping {
   private static final double MARK_GAP_MM = 1;
 
   private final LaneEvidence evidence;
+  private final SaidOrigins said;
   private final int steps;
   private final CrossProfile writing;
   private final CrossProfile marks;
@@ -95,8 +95,9 @@ final class LaneGrouping {
     }
   }
 
-  private LaneGrouping(LaneEvidence evidence) {
+  private LaneGrouping(LaneEvidence evidence, SaidOrigins said) {
     this.evidence = evidence;
+    this.said = said;
     this.steps = evidence.steps();
     writing = CrossProfile.ofInk(evidence.writing(), NAME_GAP_MM);
     marks = CrossProfile.ofInk(evidence.marks(), MARK_GAP_MM);
@@ -120,11 +121,12 @@ final class LaneGrouping {
   /**
    * Parts the strip; no lanes where there is no evidence of any.
    *
-   * @param said how many lanes there are, if the person says; fewer come out where the evidence
+   * @param count how many lanes there are, if the person says; fewer come out where the evidence
    *     does not go round
+   * @param origins those that the person says; a lane with one needs no other evidence
    */
-  static Grouping of(LaneEvidence evidence, OptionalInt said) {
-    return new LaneGrouping(evidence).best(said);
+  static Grouping of(LaneEvidence evidence, OptionalInt count, SaidOrigins origins) {
+    return new LaneGrouping(evidence, origins).best(count);
   }
 
   private static double lengthMm(double[] values) {
@@ -146,17 +148,25 @@ final class LaneGrouping {
       moreNames.add(writing.values()[i]);
       moreMarks.add(marks.values()[i]);
       moreSpots.add(stain.values()[i]);
-      lane[from][i + 1] =
+      double further =
           LANE
               + SECOND_WRITING * moreNames.count()
               + SECOND_MARK * moreMarks.count()
-              + SECOND_STAIN * moreSpots.count()
-              + (written && !names.isThere() ? NO_WRITING : 0)
-              + (marked && !ticks.isThere() ? NO_MARKS : 0)
-              + (spots.isThere() ? 0 : NO_STAIN)
-              + apart(names, ticks, spots);
-      stray[from][i + 1] =
-          STRAY_WRITING * names.length + STRAY_MARKS * ticks.length + STRAY_STAIN * spots.length;
+              + SECOND_STAIN * moreSpots.count();
+      OptionalDouble place = said.in(from, i + 1);
+      if (place.isPresent()) {
+        lane[from][i + 1] = further + apartFrom(place.getAsDouble(), names, ticks, spots);
+        stray[from][i + 1] = Double.POSITIVE_INFINITY;
+      } else {
+        lane[from][i + 1] =
+            further
+                + (written && !names.isThere() ? NO_WRITING : 0)
+                + (marked && !ticks.isThere() ? NO_MARKS : 0)
+                + (spots.isThere() ? 0 : NO_STAIN)
+                + apart(names, ticks, spots);
+        stray[from][i + 1] =
+            STRAY_WRITING * names.length + STRAY_MARKS * ticks.length + STRAY_STAIN * spots.length;
+      }
     }
   }
 
@@ -180,6 +190,14 @@ final class LaneGrouping {
     boolean isThere() {
       return length > leastMm;
     }
+
+    double middle() {
+      return moment / length;
+    }
+
+    double weight() {
+      return 1 / (sigmaMm * sigmaMm);
+    }
   }
 
   /** How far the kinds lie from one common place; infinite where there is none of any. */
@@ -189,26 +207,34 @@ final class LaneGrouping {
     double square = 0;
     for (Kind kind : kinds) {
       if (kind.isThere()) {
-        double weight = 1 / (kind.sigmaMm * kind.sigmaMm);
-        double middle = kind.moment / kind.length;
-        sum += weight;
-        moment += weight * middle;
-        square += weight * middle * middle;
+        sum += kind.weight();
+        moment += kind.weight() * kind.middle();
+        square += kind.weight() * kind.middle() * kind.middle();
       }
     }
     return sum == 0 ? Double.POSITIVE_INFINITY : Math.max(0, square - moment * moment / sum) / 2;
   }
 
-  private Grouping best(OptionalInt said) {
+  /** How far the kinds lie from the place that is said. */
+  private static double apartFrom(double mm, Kind... kinds) {
+    double sum = 0;
+    for (Kind kind : kinds) {
+      double off = kind.isThere() ? kind.middle() - mm : 0;
+      sum += kind.weight() * off * off;
+    }
+    return sum / 2;
+  }
+
+  private Grouping best(OptionalInt count) {
     Path[][] paths = paths();
-    int most = Math.min(MOST_LANES, steps);
+    int most = Math.min(SaidLanes.MOST, steps);
     double[] cost = new double[most + 1];
     Arrays.fill(cost, Double.POSITIVE_INFINITY);
     int best = 0;
     for (int n = 1; n <= most; n++) {
       if (paths[n][steps].cost < Double.POSITIVE_INFINITY) {
         cost[n] = paths[n][steps].cost + unevenness(spans(paths, n));
-        boolean better = said.isPresent() ? n <= said.getAsInt() : cost[n] < cost[best];
+        boolean better = count.isPresent() ? n <= count.getAsInt() : cost[n] < cost[best];
         best = better ? n : best;
       }
     }
@@ -221,7 +247,7 @@ final class LaneGrouping {
     }
     double lead = next - cost[best];
     return new Grouping(
-        spans(paths, best), said.isPresent() && lead >= 0 ? Double.POSITIVE_INFINITY : lead);
+        spans(paths, best), count.isPresent() && lead >= 0 ? Double.POSITIVE_INFINITY : lead);
   }
 
   /**
@@ -234,8 +260,8 @@ final class LaneGrouping {
 
   /** By number of lanes, then by the step up to which the strip is parted. */
   private Path[][] paths() {
-    Path[][] best = new Path[MOST_LANES + 1][steps + 1];
-    for (int n = 0; n <= MOST_LANES; n++) {
+    Path[][] best = new Path[SaidLanes.MOST + 1][steps + 1];
+    for (int n = 0; n <= SaidLanes.MOST; n++) {
       best[n][0] = new Path(n == 0 ? 0 : Double.POSITIVE_INFINITY, 0, false);
       for (int to = 1; to <= steps; to++) {
         double cost = Double.POSITIVE_INFINITY;
@@ -244,7 +270,7 @@ final class LaneGrouping {
         for (int from = 0; from < to; from++) {
           double without = best[n][from].cost + stray[from][to] + border[from];
           double with =
-              n == 0
+              n == 0 || !said.allows(n - 1, from, to)
                   ? Double.POSITIVE_INFINITY
                   : best[n - 1][from].cost + lane[from][to] + border[from];
           if (Math.min(with, without) < cost) {
@@ -278,16 +304,20 @@ final class LaneGrouping {
     if (spans.size() < 3) {
       return 0;
     }
-    double first = evidence.originMm(spans.get(0));
-    double mean = (evidence.originMm(spans.get(spans.size() - 1)) - first) / (spans.size() - 1);
+    double first = originMm(spans.get(0));
+    double mean = (originMm(spans.get(spans.size() - 1)) - first) / (spans.size() - 1);
     double sum = 0;
     double before = first;
     for (LaneSpan span : spans.subList(1, spans.size())) {
-      double origin = evidence.originMm(span);
+      double origin = originMm(span);
       double off = ((origin - before) / mean - 1) / UNEVEN;
       sum += Math.min(MOST_UNEVEN, off * off / 2);
       before = origin;
     }
     return sum;
+  }
+
+  private double originMm(LaneSpan span) {
+    return said.in(span.from(), span.to()).orElseGet(() -> evidence.originMm(span));
   }
 }

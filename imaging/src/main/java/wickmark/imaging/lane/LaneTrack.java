@@ -1,5 +1,8 @@
 package wickmark.imaging.lane;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * One sample's place on the baseline.
  *
@@ -19,6 +22,29 @@ public record LaneTrack(
   /** A lane that the person says. */
   public static LaneTrack said(double originX) {
     return new LaneTrack(originX, originX, originX, 1, Double.POSITIVE_INFINITY);
+  }
+
+  /** A lane that was found. */
+  static LaneTrack found(double originX, double support, double countLead) {
+    return new LaneTrack(originX, originX, originX, support, countLead);
+  }
+
+  /**
+   * The same lanes with their bounds: stain belongs to the lane whose origin is nearer.
+   *
+   * @param lanes from left to right
+   * @param width of the strip, cells
+   */
+  public static List<LaneTrack> bounded(List<LaneTrack> lanes, double width) {
+    List<LaneTrack> out = new ArrayList<>();
+    for (int k = 0; k < lanes.size(); k++) {
+      LaneTrack lane = lanes.get(k);
+      double left = k == 0 ? 0 : (lanes.get(k - 1).originX() + lane.originX()) / 2;
+      double right =
+          k == lanes.size() - 1 ? width : (lane.originX() + lanes.get(k + 1).originX()) / 2;
+      out.add(lane.between(left, right));
+    }
+    return List.copyOf(out);
   }
 
   /** The same lane with stain from one column to another. */

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** Lanes from evidence laid out by hand, each with its place known, mm. */
@@ -50,7 +52,7 @@ class LaneGroupingTest {
     }
 
     LaneGrouping.Grouping found() {
-      return LaneGrouping.of(evidence, OptionalInt.empty());
+      return LaneGrouping.of(evidence, OptionalInt.empty(), SaidOrigins.none());
     }
 
     List<Double> origins() {
@@ -112,7 +114,8 @@ class LaneGroupingTest {
   void whatIsSaidHolds() {
     Strip strip = new Strip(90);
     strip.lane(13, 9).lane(30, 9).lane(47, 9);
-    LaneGrouping.Grouping said = LaneGrouping.of(strip.evidence, OptionalInt.of(3));
+    LaneGrouping.Grouping said =
+        LaneGrouping.of(strip.evidence, OptionalInt.of(3), SaidOrigins.none());
     assertThat(said.spans()).hasSize(3);
     assertThat(said.lead()).isInfinite();
   }
@@ -121,11 +124,49 @@ class LaneGroupingTest {
   void whatIsSaidHoldsWithADoubtWhereAnotherNumberExplainsMore() {
     Strip strip = new Strip(90);
     strip.lane(13, 9).lane(30, 9).lane(47, 9);
-    LaneGrouping.Grouping said = LaneGrouping.of(strip.evidence, OptionalInt.of(2));
+    LaneGrouping.Grouping said =
+        LaneGrouping.of(strip.evidence, OptionalInt.of(2), SaidOrigins.none());
     assertThat(said.spans()).hasSize(2);
     assertThat(said.lead()).isNegative();
     LaneTrack lane = new LaneTrack(1, 0, 2, 1, said.lead());
     assertThat(lane.confidence()).isLessThan(0.3);
+  }
+
+  @Test
+  void aLaneWhoseOriginIsSaidNeedsNothingElse() {
+    Strip strip = new Strip(90);
+    strip.lane(13, 9).lane(30, 9).lane(64, 9);
+
+    LaneGrouping.Grouping said =
+        LaneGrouping.of(
+            strip.evidence,
+            OptionalInt.of(4),
+            SaidOrigins.of(new SaidLanes(OptionalInt.of(4), new TreeMap<>(Map.of(2, 47.0))), 1));
+
+    assertThat(said.spans().stream().map(strip.evidence::originMm).toList())
+        .satisfiesExactly(
+            mm -> assertThat(mm).isCloseTo(13, within(1.0)),
+            mm -> assertThat(mm).isCloseTo(30, within(1.0)),
+            mm -> assertThat(mm).isCloseTo(47, within(9.0)),
+            mm -> assertThat(mm).isCloseTo(64, within(1.0)));
+    assertThat(said.lead()).isPositive();
+  }
+
+  /** The lane that is said to be the second leaves one before it and none after. */
+  @Test
+  void aSaidOriginBelongsToTheLaneOfItsNumber() {
+    Strip strip = new Strip(90);
+    strip.lane(13, 9).lane(30, 9).lane(47, 9);
+
+    LaneGrouping.Grouping said =
+        LaneGrouping.of(
+            strip.evidence,
+            OptionalInt.of(2),
+            SaidOrigins.of(new SaidLanes(OptionalInt.of(2), new TreeMap<>(Map.of(1, 47.0))), 1));
+
+    assertThat(said.spans()).hasSize(2);
+    assertThat(said.spans().get(1).from() * LaneEvidence.STEP_MM).isLessThan(47);
+    assertThat(said.spans().get(1).to() * LaneEvidence.STEP_MM).isGreaterThan(47);
   }
 
   @Test
