@@ -24,13 +24,21 @@ final class ReadingAssembly {
   /** How sure it is how much larger a sheet with a raised rim looks, as a part of that. */
   private static final double RAISED_DOUBT = 0.3;
 
+  /** How high a sheet that is held may lie over the ruler (standard deviation), mm. */
+  private static final double HELD_MM = 4;
+
   private final StripChoice.Candidate chosen;
   private final Straight straight;
   private final Lanes lanes;
   private final double cellsPerMm;
 
-  /** The strip upright, with its two lines. */
-  record Straight(StripFrame frame, StraightStrip strip, FittedLine baseline, FittedLine front) {}
+  /**
+   * The strip upright, with its two lines.
+   *
+   * @param held whether something holds it at an end
+   */
+  record Straight(
+      StripFrame frame, StraightStrip strip, FittedLine baseline, FittedLine front, boolean held) {}
 
   /** The lanes from the left, each with its name and its spots. */
   record Lanes(
@@ -105,13 +113,19 @@ final class ReadingAssembly {
     }
     double view = viewUncertainty().relativeScale();
     double byPlane = Math.hypot(plane.relativeUncertainty(), view);
-    return OptionalDouble.of(plane.isOfDesk() ? Math.hypot(byPlane, bent()) : byPlane);
+    return OptionalDouble.of(
+        plane.isOfDesk() ? Math.hypot(byPlane, Math.hypot(bent(), held())) : byPlane);
   }
 
   /** Standard uncertainty of lengths by how the sheet stands off the desk, relative. */
   private double bent() {
     double raised = RAISED_DOUBT * (straight.frame.raisedMagnification() - 1);
     return Math.hypot(raised, straight.frame.bendDoubt());
+  }
+
+  /** The same by how high a sheet may be held; the plane's unit is its distance from the camera. */
+  private double held() {
+    return straight.held ? HELD_MM / chosen.plane().millimetresPerUnit().orElseThrow() : 0;
   }
 
   private static List<Double> fromPhoto(StripFrame frame) {

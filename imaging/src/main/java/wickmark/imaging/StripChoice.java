@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LayoutSearch;
 import wickmark.imaging.paper.DensityMap;
@@ -82,6 +83,9 @@ final class StripChoice {
   /** Weight against an outline that cuts a sheet short at one side: a fold or line across it. */
   private static final double PART_WEIGHT = 1;
 
+  /** Weight against an outline that holds a sheet and something of another colour beside it. */
+  private static final double DESK_WEIGHT = 2;
+
   private static final Comparator<Candidate> BEST_FIRST =
       Comparator.comparingDouble(Candidate::total).reversed();
 
@@ -117,15 +121,31 @@ final class StripChoice {
     /**
      * Less evidence where a larger sheet, at least as well seen, goes on beyond this one's upper or
      * lower end: strips are folded across, to be hung up. Beside a strip other things lie, rulers
-     * above all.
+     * above all. Less, too, where this one goes on beyond a smaller one's side in another colour.
      */
-    private Candidate withoutWhole(List<Candidate> all) {
-      boolean part =
-          all.stream()
-              .filter(c -> c.outline.score() >= outline.score())
-              .map(c -> outline.cutOf(c.outline))
-              .anyMatch(cut -> cut.isPresent() && isEnd(cut.getAsInt()));
-      return part ? new Candidate(outline, shape, plane, layout, light, total - PART_WEIGHT) : this;
+    private Candidate amongOthers(Photo photo, List<Candidate> all) {
+      double less = 0;
+      if (all.stream()
+          .filter(c -> c.outline.score() >= outline.score())
+          .anyMatch(c -> isCutAtEnd(photo, c))) {
+        less += PART_WEIGHT;
+      }
+      if (all.stream().anyMatch(c -> goesOnInOtherColour(photo, c.outline))) {
+        less += DESK_WEIGHT;
+      }
+      return less == 0 ? this : new Candidate(outline, shape, plane, layout, light, total - less);
+    }
+
+    private boolean isCutAtEnd(Photo photo, Candidate whole) {
+      OptionalInt cut = outline.cutOf(whole.outline);
+      return cut.isPresent()
+          && isEnd(cut.getAsInt())
+          && !CutColour.isOther(photo, outline, cut.getAsInt(), whole.outline);
+    }
+
+    private boolean goesOnInOtherColour(Photo photo, StripOutline part) {
+      OptionalInt cut = part.cutOf(outline);
+      return cut.isPresent() && CutColour.isOther(photo, part, cut.getAsInt(), outline);
     }
 
     /** Whether a side of the outline is the strip's upper or lower end. */
@@ -189,7 +209,7 @@ final class StripChoice {
       }
     }
     all.addAll(looked(photo, request, further, scales));
-    return all.stream().map(c -> c.withoutWhole(all)).sorted(BEST_FIRST).toList();
+    return all.stream().map(c -> c.amongOthers(photo, all)).sorted(BEST_FIRST).toList();
   }
 
   /** Whether a sheet lies beside the best one and is seen nearly as well. */

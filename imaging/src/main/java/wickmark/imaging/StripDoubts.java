@@ -15,7 +15,8 @@ final class StripDoubts {
       ReadingRequest request,
       StripChoice.Candidate chosen,
       LanePlaces places,
-      ReadingAssembly.Lanes lanes) {
+      ReadingAssembly.Lanes lanes,
+      boolean held) {
     List<Doubt> doubts = new ArrayList<>(chosen.plane().doubts());
     if (chosen.plane().source() == PixelScale.Source.NONE) {
       doubts.add(
@@ -24,6 +25,9 @@ final class StripDoubts {
               "No ruler was found in the picture and it is no scan with a resolution: Rf is given,"
                   + " millimetres are not. Lay a ruler beside the strip or the strip on the printed"
                   + " card (wickmark card), or say --strip-height or --span."));
+    }
+    if (held && chosen.plane().isOfDesk()) {
+      doubts.add(held(chosen.plane().millimetresPerUnit().orElseThrow()));
     }
     int found = lanes.tracks().size();
     if (request.lanes().isPresent() && request.lanes().getAsInt() != found) {
@@ -48,5 +52,21 @@ final class StripDoubts {
       }
     }
     return List.copyOf(doubts);
+  }
+
+  /**
+   * A doubt of the height.
+   *
+   * @param distanceMm of the camera from the desk, the plane's unit
+   */
+  private static Doubt held(double distanceMm) {
+    return new Doubt(
+        "strip-held",
+        String.format(
+            Locale.ROOT,
+            "Something holds the strip at an end, a finger perhaps. Every %.0f mm that the strip is"
+                + " above the desk make its lengths 1 %% too long. Lay it flat beside the ruler, or"
+                + " say --strip-height. Rf does not depend on it.",
+            Math.max(1, distanceMm / 100)));
   }
 }

@@ -11,6 +11,7 @@ import wickmark.imaging.lane.DyeMap;
 import wickmark.imaging.lane.LaneFinder;
 import wickmark.imaging.lane.LaneTrack;
 import wickmark.imaging.lane.OriginZone;
+import wickmark.imaging.line.EndGrip;
 import wickmark.imaging.line.FittedLine;
 import wickmark.imaging.line.Layout;
 import wickmark.imaging.line.LineKind;
@@ -155,7 +156,10 @@ final class StripStages {
                 LeftoverDye.find(dye, baseline, front, zone, explained, CELLS_PER_MM),
                 dye.driedStains()));
     return reading(
-        new ReadingAssembly.Straight(frame, strip, baseline, front), found, places, doubts);
+        new ReadingAssembly.Straight(frame, strip, baseline, front, EndGrip.isOn(map)),
+        found,
+        places,
+        doubts);
   }
 
   /** The line as the person says it, else to a part of a cell where it was found. */
@@ -204,7 +208,8 @@ final class StripStages {
         && BeyondFront.holdsDye(map, straight.front())) {
       return StripRefusals.dyeBeyondFront();
     }
-    List<Doubt> doubts = new ArrayList<>(StripDoubts.of(request, chosen, places, lanes));
+    List<Doubt> doubts =
+        new ArrayList<>(StripDoubts.of(request, chosen, places, lanes, straight.held()));
     doubts.addAll(StripExposure.doubts(strip, doubts));
     doubts.addAll(FindingDoubts.of(confidence));
     doubts.addAll(ofSpots);

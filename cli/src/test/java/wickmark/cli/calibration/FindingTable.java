@@ -2,6 +2,8 @@ package wickmark.cli.calibration;
 
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -51,6 +53,11 @@ final class FindingTable {
    * @param warned whether any does
    */
   record Finding(Kind kind, boolean right, double confidence, boolean doubted, boolean warned) {}
+
+  /** Whether one of these warnings says that a finding is not sure. */
+  static boolean isDoubt(Collection<String> warnings) {
+    return Arrays.stream(Kind.values()).anyMatch(kind -> warnings.contains(kind.doubt));
+  }
 
   /** What was found in one picture that is to be measured. */
   static List<Finding> of(TruthFile truth, RunRecord record) {

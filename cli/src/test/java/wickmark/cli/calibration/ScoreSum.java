@@ -22,6 +22,7 @@ final class ScoreSum {
         count(s -> !s.isMeasured() && !s.isRefused()),
         count(StripScore::isFlawless),
         count(s -> s.isFlawless() && s.truth().hasScale() && !s.warnings().isEmpty()),
+        count(s -> s.isFlawless() && s.isDoubted()),
         count(StripScore::isSilentlyWrong));
   }
 

@@ -74,7 +74,8 @@ public final class ScoreTable {
     print(
         "OUTCOMES",
         "pictures | measured | refused rightly | refused wrongly | measured, should refuse"
-            + " | no answer | flawless | warned though flawless | SILENT WRONG",
+            + " | no answer | flawless | warned though flawless"
+            + " | doubted though flawless | SILENT WRONG",
         groups,
         ScoreSum::outcomes);
     print(

@@ -113,6 +113,11 @@ final class StripScore {
     return isAnswer() && wrong.isEmpty();
   }
 
+  /** Whether a warning says that a finding is not sure; others tell of what was seen. */
+  boolean isDoubted() {
+    return FindingTable.isDoubt(warnings);
+  }
+
   boolean isSilentlyWrong() {
     return isMeasured() && !wrong.isEmpty() && warnings.isEmpty();
   }

@@ -56,6 +56,7 @@ public final class WarningTable {
     private final Map<String, int[]> byCode = new TreeMap<>();
     private final int[] strips = new int[2];
     private final int[] warned = new int[2];
+    private final int[] doubted = new int[2];
     private int refused;
   }
 
@@ -154,6 +155,7 @@ public final class WarningTable {
     }
     tally.strips[kind]++;
     tally.warned[kind] += codes.isEmpty() ? 0 : 1;
+    tally.doubted[kind] += FindingTable.isDoubt(codes) ? 1 : 0;
     codes.forEach(code -> tally.byCode.computeIfAbsent(code, c -> new int[2])[kind]++);
     if (!wrong.isEmpty()) {
       out.println(picture + ": " + String.join(", ", wrong) + "; warned of " + codes);
@@ -164,8 +166,8 @@ public final class WarningTable {
 
   private void print() {
     out.println();
-    out.println("| strips | number | warned | share |");
-    out.println("| --- | ---: | ---: | ---: |");
+    out.println("| strips | number | warned | share | a finding doubted | share |");
+    out.println("| --- | ---: | ---: | ---: | ---: | ---: |");
     tallies.forEach((way, tally) -> print(way.name().toLowerCase(Locale.ROOT), tally));
     out.println();
     StringBuilder head = new StringBuilder("| warning |");
@@ -197,16 +199,18 @@ public final class WarningTable {
       if (tally.strips[k] > 0) {
         out.printf(
             Locale.ROOT,
-            "| %s, %s | %d | %d | %.0f %% |%n",
+            "| %s, %s | %d | %d | %.0f %% | %d | %.0f %% |%n",
             name,
             kinds[k],
             tally.strips[k],
             tally.warned[k],
-            100.0 * tally.warned[k] / tally.strips[k]);
+            100.0 * tally.warned[k] / tally.strips[k],
+            tally.doubted[k],
+            100.0 * tally.doubted[k] / tally.strips[k]);
       }
     }
     if (tally.refused > 0) {
-      out.printf(Locale.ROOT, "| %s, refused | %d | | |%n", name, tally.refused);
+      out.printf(Locale.ROOT, "| %s, refused | %d | | | | |%n", name, tally.refused);
     }
   }
 }

@@ -28,7 +28,7 @@ final class EndStains {
    * @param paper 0 where there is none: where the sheet ends before the map does
    */
   static Raster removed(Raster dye, Raster paper, double cellsPerMm) {
-    boolean[] atEnd = atEnd(paper, (int) Math.ceil(AT_END_MM * cellsPerMm));
+    boolean[] atEnd = atEnd(paper, cellsPerMm);
     Raster out = dye.copy();
     for (Figure figure : Figure.in(dye)) {
       double box = figure.columns() * (double) figure.rows();
@@ -41,7 +41,8 @@ final class EndStains {
   }
 
   /** Whether a cell is among its column's first or last cells of paper. */
-  private static boolean[] atEnd(Raster paper, int rim) {
+  static boolean[] atEnd(Raster paper, double cellsPerMm) {
+    int rim = (int) Math.ceil(AT_END_MM * cellsPerMm);
     boolean[] cells = new boolean[paper.cells().length];
     for (int x = 0; x < paper.width(); x++) {
       mark(cells, paper, x, 0, 1, rim);
