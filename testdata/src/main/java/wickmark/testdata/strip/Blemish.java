@@ -24,6 +24,18 @@ public sealed interface Blemish {
   /** A dried splash with a darker rim; {@code colour} is what it leaves of the light. */
   record Stain(PointMm centre, double radiusMm, LinearRgb colour) implements Blemish {}
 
+  /**
+   * A wandering brownish line over the whole width where the solvent's dirt dried away from the
+   * marked front.
+   *
+   * @param aboveFrontMm how far above the front it lies in the mean, mm; below 0 below it
+   * @param wanderMm how far it strays from that, mm
+   * @param absorbance of the line
+   * @param toned change of the wetted paper's tone below it, as absorbance
+   */
+  record TideMark(double aboveFrontMm, double wanderMm, double absorbance, double toned)
+      implements Blemish {}
+
   /** A piece of sticky tape, upright, between two opposite corners. */
   record Tape(PointMm from, PointMm to) implements Blemish {}
 

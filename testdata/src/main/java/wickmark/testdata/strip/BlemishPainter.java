@@ -1,5 +1,6 @@
 package wickmark.testdata.strip;
 
+import java.util.function.DoubleUnaryOperator;
 import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.noise.ValueNoise;
 import wickmark.testdata.truth.PointMm;
@@ -31,6 +32,8 @@ final class BlemishPainter {
         crease(crease);
       } else if (blemish instanceof Blemish.Stain stain) {
         stain(stain);
+      } else if (blemish instanceof Blemish.TideMark mark) {
+        tideMark(mark);
       } else if (blemish instanceof Blemish.Tape tape) {
         tape(tape);
       } else if (blemish instanceof Blemish.RunningLine line) {
@@ -45,13 +48,30 @@ final class BlemishPainter {
   private void front() {
     SolventFront front = plan.lines().front();
     double width = plan.sheet().widthMm();
+    dirt(x -> front.heightAt(x, width), front.tide(), front.toned());
+  }
+
+  private void tideMark(Blemish.TideMark mark) {
+    SolventFront front = plan.lines().front();
+    double width = plan.sheet().widthMm();
+    dirt(
+        x ->
+            front.heightAt(x, width)
+                + mark.aboveFrontMm()
+                + mark.wanderMm() * noise.octaves(x / 16, 500, 2),
+        mark.absorbance(),
+        mark.toned());
+  }
+
+  /** Paints a line of dried dirt at a height across, and the tone of the paper below it. */
+  private void dirt(DoubleUnaryOperator height, double absorbance, double toned) {
     for (int column = 0; column < raster.widthPx(); column++) {
       double x = raster.x(column);
-      double edge = front.heightAt(x, width) + 0.25 * noise.octaves(x / 5, 60, 3);
-      double strength = front.tide() * (1 + 0.5 * noise.octaves(x / 9, 90, 2));
+      double edge = height.applyAsDouble(x) + 0.25 * noise.octaves(x / 5, 60, 3);
+      double strength = absorbance * (1 + 0.5 * noise.octaves(x / 9, 90, 2));
       for (int row = 0; row < raster.heightPx(); row++) {
         double below = edge - raster.y(row);
-        double tone = front.toned() * logistic(below / 0.4);
+        double tone = toned * logistic(below / 0.4);
         double line = strength * (below > 0 ? gaussian(below / 0.9) : gaussian(below / 0.35));
         if (tone != 0 || line > 1e-6) {
           planes.add(row * raster.widthPx() + column, tone + line, BROWNISH);

@@ -2,6 +2,7 @@ package wickmark.testdata.strip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import wickmark.testdata.noise.Dice;
 import wickmark.testdata.noise.ValueNoise;
 import wickmark.testdata.truth.PointMm;
@@ -31,10 +32,18 @@ public final class SheetEdges {
     PointMm br = corners.get(2);
     PointMm bl = corners.get(3);
     double round = sheet.cut().roundMm();
-    this.left = edge(h, bl.x(), tl.x(), sheet.cut(), 0, seed + 1);
-    this.right = edge(h, br.x(), tr.x(), sheet.cut(), 0, seed + 2);
-    this.bottom = edge(w, bl.y(), br.y(), sheet.cut(), -round, seed + 3);
-    this.top = edge(w, tl.y(), tr.y(), sheet.cut(), round, seed + 4);
+    Figure figure = sheet.cut().figure();
+    this.left = edge(h, bl.x(), tl.x(), sheet.cut(), share -> 0, seed + 1);
+    this.right = edge(h, br.x(), tr.x(), sheet.cut(), share -> 0, seed + 2);
+    this.bottom =
+        edge(
+            w,
+            bl.y(),
+            br.y(),
+            sheet.cut(),
+            share -> figure.riseAt(share) - bulge(round, share),
+            seed + 3);
+    this.top = edge(w, tl.y(), tr.y(), sheet.cut(), share -> bulge(round, share), seed + 4);
     for (Blemish blemish : blemishes) {
       if (blemish instanceof Blemish.Hole hole) {
         holes.add(hole);
@@ -70,21 +79,18 @@ public final class SheetEdges {
   }
 
   private static List<PointMm> corners(Sheet sheet, Dice dice) {
-    double[][] true4 = {
-      {0, sheet.heightMm()}, {sheet.widthMm(), sheet.heightMm()}, {sheet.widthMm(), 0}, {0, 0}
-    };
     double skew = sheet.cut().skewMm();
     List<PointMm> corners = new ArrayList<>();
-    for (double[] corner : true4) {
+    for (PointMm corner : sheet.cut().figure().corners(sheet.widthMm(), sheet.heightMm())) {
       corners.add(
           new PointMm(
-              corner[0] + dice.between(-skew, skew), corner[1] + dice.between(-skew, skew)));
+              corner.x() + dice.between(-skew, skew), corner.y() + dice.between(-skew, skew)));
     }
     return corners;
   }
 
   private static double[] edge(
-      double length, double from, double to, Cut cut, double bulge, long seed) {
+      double length, double from, double to, Cut cut, DoubleUnaryOperator bowed, long seed) {
     double[] edge = new double[(int) (length / STEP_MM) + 2];
     ValueNoise noise = new ValueNoise(seed);
     for (int i = 0; i < edge.length; i++) {
@@ -94,11 +100,15 @@ public final class SheetEdges {
       edge[i] =
           from
               + share * (to - from)
-              + bulge * 4 * share * (1 - share)
+              + bowed.applyAsDouble(share)
               + ends * cut.waverMm() * noise.octaves(along / 28, 0.5, 2)
               + 2.2 * cut.roughMm() * noise.octaves(along / 0.7, 7.5, 3);
     }
     return edge;
+  }
+
+  private static double bulge(double middleMm, double share) {
+    return middleMm * 4 * share * (1 - share);
   }
 
   private static double at(double[] edge, double place) {

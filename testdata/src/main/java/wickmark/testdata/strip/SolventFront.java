@@ -10,9 +10,27 @@ package wickmark.testdata.strip;
  * @param mark how somebody marked it
  * @param tide absorbance of the brownish line that dissolved dirt leaves there
  * @param toned change of the wetted paper's tone below it, as absorbance; may be negative
+ * @param tickMm how long ticks are, where it was marked with them
  */
 public record SolventFront(
-    double heightMm, double slopeDeg, double bowMm, Mark mark, double tide, double toned) {
+    double heightMm,
+    double slopeDeg,
+    double bowMm,
+    Mark mark,
+    double tide,
+    double toned,
+    double tickMm) {
+  private static final double USUAL_TICK_MM = 4;
+
+  /** A front that, where it has ticks, has short ones. */
+  public SolventFront(
+      double heightMm, double slopeDeg, double bowMm, Mark mark, double tide, double toned) {
+    this(heightMm, slopeDeg, bowMm, mark, tide, toned, USUAL_TICK_MM);
+  }
+
+  public SolventFront withTicks(double lengthMm) {
+    return new SolventFront(heightMm, slopeDeg, bowMm, mark, tide, toned, lengthMm);
+  }
 
   /** How the front was marked. */
   public enum Mark {

@@ -22,7 +22,6 @@ import wickmark.testdata.truth.UnknownTruth;
  */
 public final class StripPainter {
   private static final int FRONT_POINTS = 25;
-  private static final double TICK_MM = 4;
 
   private final StripPlan plan;
   private final Raster raster;
@@ -120,12 +119,10 @@ public final class StripPainter {
     PointMm left = new PointMm(0.3, front.heightAt(0.3, width));
     PointMm right = new PointMm(width - 0.3, front.heightAt(width - 0.3, width));
     if (front.mark() == SolventFront.Mark.TICKS) {
-      pencil.line(left, new PointMm(TICK_MM, front.heightAt(TICK_MM, width)), Lead.USUAL, 0);
+      double tick = front.tickMm();
+      pencil.line(left, new PointMm(tick, front.heightAt(tick, width)), Lead.USUAL, 0);
       pencil.line(
-          new PointMm(width - TICK_MM, front.heightAt(width - TICK_MM, width)),
-          right,
-          Lead.USUAL,
-          0);
+          new PointMm(width - tick, front.heightAt(width - tick, width)), right, Lead.USUAL, 0);
       return;
     }
     Lead lead = line.lead().withAbsorbance(line.lead().absorbance() * 0.8);
@@ -136,8 +133,14 @@ public final class StripPainter {
 
   private PointMm frontPoint(int index) {
     double width = plan.sheet().widthMm();
-    double x = width * index / (FRONT_POINTS - 1);
-    return new PointMm(x, plan.lines().front().heightAt(x, width));
+    SolventFront front = plan.lines().front();
+    Figure figure = plan.sheet().cut().figure();
+    // To the sheet's sides, which lie inwards where it is no rectangle.
+    double up = front.heightMm() / plan.sheet().heightMm();
+    double left = up * figure.leftInMm();
+    double right = width - up * figure.rightInMm();
+    double x = left + (right - left) * index / (FRONT_POINTS - 1);
+    return new PointMm(x, front.heightAt(x, width));
   }
 
   private float[] reflectance() {

@@ -97,6 +97,59 @@ class StripPainterTest {
     assertThat(seen[2] / Paper.FILTER.white().blue()).isCloseTo(Math.pow(10, -blue), within(0.003));
   }
 
+  @Nested
+  class AtTheFront {
+    private static final Paper SMOOTH = new Paper(Paper.FILTER.white(), 0, 0, 0.2);
+
+    private static float[] seen(StripPlan plan, double x, double y) {
+      float[] seen = new float[3];
+      StripPainter.paint(plan, 10).addReflectance(x, y, seen);
+      return seen;
+    }
+
+    private static double darkest(StripPlan plan, double x, double fromY, double toY) {
+      PaintedStrip painted = StripPainter.paint(plan, 10);
+      double least = 1;
+      for (double y = fromY; y <= toY; y += 0.1) {
+        float[] seen = new float[3];
+        painted.addReflectance(x, y, seen);
+        least = Math.min(least, seen[1]);
+      }
+      return least;
+    }
+
+    @Test
+    void aTideMarkIsABrownishLineOffThePencilsAndNoFrontOfItsOwn() {
+      StripPlan plan =
+          StripPlan.sheet(60, 120)
+              .paper(SMOOTH)
+              .front(new SolventFront(100, 0, 0, SolventFront.Mark.PENCIL, 0, 0))
+              .blemish(new Blemish.TideMark(3, 0, 0.2, 0))
+              .build();
+      float[] mark = seen(plan, 30, 102.8);
+      float[] beyond = seen(plan, 30, 106);
+
+      assertThat(mark[2] / beyond[2]).isLessThan(0.85f);
+      assertThat(mark[0] / beyond[0]).isGreaterThan(mark[2] / beyond[2] + 0.05f);
+      assertThat(StripPainter.paint(plan, 4).truth().front().points())
+          .allMatch(point -> point.y() == 100);
+    }
+
+    @Test
+    void ticksReachAsFarAsTheyAreSaidTo() {
+      SolventFront ticks = new SolventFront(100, 0, 0, SolventFront.Mark.TICKS, 0, 0);
+      StripPlan usual = StripPlan.sheet(60, 120).paper(SMOOTH).front(ticks).build();
+      StripPlan wide = StripPlan.sheet(60, 120).paper(SMOOTH).front(ticks.withTicks(15)).build();
+      double blank = darkest(usual, 30, 99, 101);
+
+      assertThat(darkest(usual, 3, 99, 101)).isLessThan(0.9 * blank);
+      assertThat(darkest(usual, 14, 99, 101)).isGreaterThan(0.99 * blank);
+      assertThat(darkest(wide, 14, 99, 101)).isLessThan(0.9 * blank);
+      assertThat(darkest(wide, 46, 99, 101)).isLessThan(0.9 * blank);
+      assertThat(darkest(wide, 30, 99, 101)).isGreaterThan(0.99 * blank);
+    }
+  }
+
   private static SolventFront tone(StripPlan plan) {
     return plan.lines().front();
   }
