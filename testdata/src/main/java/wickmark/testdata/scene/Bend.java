@@ -26,7 +26,11 @@ public record Bend(Kind kind, double heightMm, long seed) {
     /** One upper corner lifted. */
     CORNER,
     /** Its upper end stands up from a crease where it hung. */
-    HUNG
+    HUNG,
+    /** Its left side lies on something flat, as on a ruler. */
+    LEFT_SIDE,
+    /** The same on the right. */
+    RIGHT_SIDE
   }
 
   static double heightAt(
@@ -48,6 +52,8 @@ public record Bend(Kind kind, double heightMm, long seed) {
         double past = Math.max(0, u + v - 1.35) / 0.65;
         yield heightMm * past * past;
       }
+      case LEFT_SIDE -> heightMm * propped(u * width);
+      case RIGHT_SIDE -> heightMm * propped((1 - u) * width);
       case HUNG -> heightMm * ramp((v - 0.86) * height) / ramp(0.14 * height);
       default -> cockle(u * width, v * height);
     };
@@ -61,6 +67,12 @@ public record Bend(Kind kind, double heightMm, long seed) {
   private static double ramp(double mm) {
     double soft = 1.5;
     return (mm + Math.sqrt(mm * mm + soft * soft)) / 2;
+  }
+
+  /** Level for 5 mm from the side that lies on something, then down to the desk within 14 mm. */
+  private static double propped(double fromSideMm) {
+    double down = Math.max(0, Math.min(1, (fromSideMm - 5) / 14));
+    return 1 - down * down * (3 - 2 * down);
   }
 
   private double cockle(double x, double y) {

@@ -19,8 +19,12 @@ public record Clutter(Kind kind, Placement placement, LinearRgb colour) {
     PEN(140, 9, 7),
     /** A paper clip, 32 long. */
     CLIP(32, 9, 1),
+    /** What is seen of such a clip that holds a sheet: its other loop is behind the paper. */
+    HOLDING_CLIP(32, 9, 1),
     /** A fingertip, 16 wide and long enough to reach in from the edge. */
     FINGER(16, 70, 9),
+    /** The same pressing on something: its shadow is as round as its tip. */
+    PRESSING_FINGER(16, 70, 5),
     /** The foot of a beaker, 62 across, seen as its rim. */
     RIM(62, 62, 3),
     /** A rubber, 42 x 18. */

@@ -49,16 +49,23 @@ final class ClutterLayer implements Layer, Shadows.Caster {
     return switch (clutter.kind()) {
       case DISC -> r - w;
       // Wire is too thin to shade anything but itself.
-      case CLIP -> FAR_MM;
+      case CLIP, HOLDING_CLIP -> FAR_MM;
       case RIM -> Math.abs(r - w + 1.6) - 1;
+      case PRESSING_FINGER -> {
+        double tip = ownY - (clutter.kind().heightMm / 2 - w);
+        yield tip > 0
+            ? Math.sqrt(ownX * ownX + tip * tip) - w
+            : Shadows.toRectangle(ownX, ownY, w, clutter.kind().heightMm / 2);
+      }
       default -> Shadows.toRectangle(ownX, ownY, w, clutter.kind().heightMm / 2);
     };
   }
 
   @Override
   public double heightNear(double x, double y) {
-    return clutter.kind() == Clutter.Kind.CLIP || clutter.kind() == Clutter.Kind.RIM
-        ? 0.3
-        : clutter.kind().thickMm / 2;
+    return switch (clutter.kind()) {
+      case CLIP, HOLDING_CLIP, RIM -> 0.3;
+      default -> clutter.kind().thickMm / 2;
+    };
   }
 }

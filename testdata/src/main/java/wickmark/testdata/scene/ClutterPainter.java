@@ -1,10 +1,33 @@
 package wickmark.testdata.scene;
 
+import java.util.Arrays;
 import wickmark.testdata.colour.LinearRgb;
 import wickmark.testdata.noise.ValueNoise;
 
 /** Paints clutter. Own coordinates: around the thing's middle, mm. */
 final class ClutterPainter {
+  private static final double[][] CLIP_WAY = {
+    {-11, -3.6},
+    {10, -3.6},
+    {14, 0},
+    {10, 3.6},
+    {-12, 3.6},
+    {-15, 0.8},
+    {-12, -1.9},
+    {7, -1.9},
+    {9.5, 0},
+    {7, 1.8},
+    {-8, 1.8}
+  };
+
+  /** What of it is in front of a sheet that it holds. */
+  private static final double[][] FRONT_LOOP = Arrays.copyOf(CLIP_WAY, 7);
+
+  /** What is seen of its other loop, beyond the sheet's edge, which crosses the clip at -3. */
+  private static final double[][] BACK_LEFT = {{-12, -1.9}, {-3.2, -1.9}};
+
+  private static final double[][] BACK_RIGHT = {{-3.2, 1.8}, {-8, 1.8}};
+
   private final Clutter clutter;
   private final ValueNoise noise;
   private final Texture texture;
@@ -19,10 +42,15 @@ final class ClutterPainter {
 
   static Texture paint(Clutter clutter, double pxPerMm, long seed) {
     ClutterPainter painter = new ClutterPainter(clutter, pxPerMm, seed);
-    if (clutter.kind() == Clutter.Kind.CLIP) {
-      painter.clip();
-    } else {
-      painter.fill();
+    switch (clutter.kind()) {
+      case CLIP -> painter.wire(CLIP_WAY);
+      case HOLDING_CLIP -> {
+        painter.rim();
+        painter.wire(BACK_LEFT);
+        painter.wire(BACK_RIGHT);
+        painter.wire(FRONT_LOOP);
+      }
+      default -> painter.fill();
     }
     return painter.texture;
   }
@@ -61,7 +89,7 @@ final class ClutterPainter {
         double tip = Math.max(0, (Math.abs(x) - w + 12) / 12);
         yield h * (1 - 0.85 * (x > 0 ? tip : 0.2 * tip)) - Math.abs(y);
       }
-      case FINGER -> {
+      case FINGER, PRESSING_FINGER -> {
         double past = Math.max(0, y - (h - 9));
         yield w - 0.4 - Math.sqrt(x * x + 0.8 * past * past);
       }
@@ -89,7 +117,7 @@ final class ClutterPainter {
                 * (0.55 + 0.45 * Math.sqrt(Math.max(0, 1 - round * round)))
             + 0.9 * bright;
       }
-      case FINGER -> {
+      case FINGER, PRESSING_FINGER -> {
         double side = x / w;
         boolean nail =
             y > h - 13 && y < h - 2 && Math.abs(x) < 5.2 - 0.03 * (y - h + 8) * (y - h + 8);
@@ -103,27 +131,26 @@ final class ClutterPainter {
     };
   }
 
-  private void clip() {
+  /** The narrow dark rim that a wire leaves on the paper it lies on. */
+  private void rim() {
+    TexturePen dark = new TexturePen(texture, new LinearRgb(0.02, 0.02, 0.02), 0.12);
+    for (double widthMm : new double[] {2.0, 1.6, 1.25}) {
+      follow(dark, FRONT_LOOP, 0, widthMm);
+    }
+  }
+
+  private void wire(double[][] way) {
     TexturePen wire = new TexturePen(texture, clutter.colour(), 1);
     TexturePen shine = new TexturePen(texture, new LinearRgb(0.95, 0.95, 0.95), 0.7);
-    double[][] way = {
-      {-11, -3.6},
-      {10, -3.6},
-      {14, 0},
-      {10, 3.6},
-      {-12, 3.6},
-      {-15, 0.8},
-      {-12, -1.9},
-      {7, -1.9},
-      {9.5, 0},
-      {7, 1.8},
-      {-8, 1.8}
-    };
+    follow(wire, way, 0, 0.95);
+    follow(shine, way, 0.15, 0.25);
+  }
+
+  private static void follow(TexturePen pen, double[][] way, double offMm, double widthMm) {
     for (int i = 1; i < way.length; i++) {
-      wire.line(way[i - 1][0], way[i - 1][1], way[i][0], way[i][1], 0.95);
-    }
-    for (int i = 1; i < way.length; i++) {
-      shine.line(way[i - 1][0], way[i - 1][1] + 0.15, way[i][0], way[i][1] + 0.15, 0.25);
+      double[] from = way[i - 1];
+      double[] to = way[i];
+      pen.line(from[0], from[1] + offMm, to[0], to[1] + offMm, widthMm);
     }
   }
 }

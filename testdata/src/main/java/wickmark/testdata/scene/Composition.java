@@ -1,7 +1,9 @@
 package wickmark.testdata.scene;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wickmark.testdata.noise.Dice;
 import wickmark.testdata.strip.PaintedStrip;
@@ -20,6 +22,7 @@ final class Composition {
   private final double[] light;
   private final Dice dice;
   private final List<Shadows.Caster> casters = new ArrayList<>();
+  private final Map<Layer, Shadows.Caster> casterOf = new HashMap<>();
   private final List<SeenStrip> seen = new ArrayList<>();
   private final List<RulerTruth> rulers = new ArrayList<>();
 
@@ -49,8 +52,9 @@ final class Composition {
       double height = item.plan().sheet().heightMm();
       Frame frame = new Frame(item.placement());
       SheetSurface surface = new SheetSurface(width, height, item.bends());
-      layers.add(new StripLayer(strip, surface, item.placement(), camera, light));
-      casters.add(new StripCaster(surface, item.placement()));
+      StripLayer layer = new StripLayer(strip, surface, item.placement(), camera, light);
+      layers.add(layer);
+      cast(layer, new StripCaster(surface, item.placement(), item.plan().sheet().cut().figure()));
       if (item.developed()) {
         seen.add(
             new SeenStrip(
@@ -73,7 +77,7 @@ final class Composition {
       Texture texture = RulerPainter.paint(item.plan(), fineness(1.4, 10, 24), dice.seed());
       RulerLayer layer = new RulerLayer(item.plan(), item.placement(), camera, texture);
       layers.add(layer);
-      casters.add(layer);
+      cast(layer, layer);
       rulers.add(layer.truth());
     }
     return layers;
@@ -85,7 +89,7 @@ final class Composition {
       Texture texture = ClutterPainter.paint(item, fineness(1, 5, 16), dice.seed());
       ClutterLayer layer = new ClutterLayer(item, camera, texture);
       layers.add(layer);
-      casters.add(layer);
+      cast(layer, layer);
     }
     return layers;
   }
@@ -95,7 +99,7 @@ final class Composition {
     for (PrintItem item : items) {
       PrintLayer layer = new PrintLayer(item, camera, light);
       layers.add(layer);
-      casters.add(layer);
+      cast(layer, layer);
     }
     return layers;
   }
@@ -116,8 +120,30 @@ final class Composition {
     return box;
   }
 
-  Shadows shadows() {
-    return new Shadows(casters, light);
+  private void cast(Layer layer, Shadows.Caster caster) {
+    casters.add(caster);
+    casterOf.put(layer, caster);
+  }
+
+  /**
+   * Returns the shadows on each layer.
+   *
+   * @param layers from the uppermost to the desk, which is no caster
+   * @param onEachOther whether things shade what they lie on; else only the desk
+   */
+  List<Shadows> shadows(List<Layer> layers, boolean onEachOther) {
+    List<Shadows> shadows = new ArrayList<>();
+    List<Shadows.Caster> above = new ArrayList<>();
+    for (Layer layer : layers) {
+      Shadows.Caster own = casterOf.get(layer);
+      if (own == null) {
+        shadows.add(new Shadows(casters, light));
+      } else {
+        shadows.add(Shadows.on(own, onEachOther ? above : List.of(), light));
+        above.add(own);
+      }
+    }
+    return shadows;
   }
 
   List<SeenStrip> seen() {

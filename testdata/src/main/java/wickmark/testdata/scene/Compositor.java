@@ -13,17 +13,18 @@ final class Compositor {
 
   private final List<Layer> layers;
   private final Illumination light;
-  private final Shadows shadows;
+  private final List<Shadows> shadows;
   private final int looks;
 
   /**
    * @param layers from the uppermost to the desk, which is opaque and everywhere
+   * @param shadows on each of the layers
    * @param looks looks per pixel in each direction
    */
-  Compositor(List<Layer> layers, Illumination light, Shadows shadows, int looks) {
+  Compositor(List<Layer> layers, Illumination light, List<Shadows> shadows, int looks) {
     this.layers = List.copyOf(layers);
     this.light = light;
-    this.shadows = shadows;
+    this.shadows = List.copyOf(shadows);
     this.looks = looks;
   }
 
@@ -61,7 +62,8 @@ final class Compositor {
     private final int top;
     private final double[][][] corners;
     private final int[] seen;
-    private final boolean shaded;
+    private final boolean[] shaded;
+    private final float[] onDesk = new float[3];
     private final float[] colour = new float[3];
     private final float[] sum = new float[3];
     private final float[] lit = new float[3];
@@ -78,7 +80,10 @@ final class Compositor {
               .toArray();
       double[][] desk = corners[layers.size() - 1];
       double reach = 12 + StrictMath.hypot(desk[3][0] - desk[0][0], desk[3][1] - desk[0][1]);
-      this.shaded = shadows.anyNear(desk[0][0], desk[0][1], reach);
+      this.shaded = new boolean[layers.size()];
+      for (int l : seen) {
+        shaded[l] = shadows.get(l).anyNear(desk[0][0], desk[0][1], reach);
+      }
     }
 
     private double low(int layer, int k) {
@@ -110,7 +115,8 @@ final class Compositor {
           look((x - left + (i + 0.5f) / looks) / BLOCK, (y - top + (j + 0.5f) / looks) / BLOCK);
         }
       }
-      place(layers.size() - 1, (x - left + 0.5f) / BLOCK, (y - top + 0.5f) / BLOCK);
+      int desk = layers.size() - 1;
+      place(desk, (x - left + 0.5f) / BLOCK, (y - top + 0.5f) / BLOCK, uvs);
       light.at(uvs[0], uvs[1], lit);
       int target = 3 * (y * canvas.widthPx + x);
       for (int c = 0; c < 3; c++) {
@@ -121,15 +127,16 @@ final class Compositor {
     private void look(float s, float t) {
       float through = 1;
       for (int l : seen) {
-        place(l, s, t);
+        place(l, s, t, uvs);
         colour[0] = 0;
         colour[1] = 0;
         colour[2] = 0;
         float opacity = layers.get(l).sample(uvs[0], uvs[1], colour);
         if (opacity > 0) {
           float bright = through * uvs[2];
-          if (l == layers.size() - 1 && shaded) {
-            bright *= shadows.reaching(uvs[0], uvs[1]);
+          if (shaded[l]) {
+            place(layers.size() - 1, s, t, onDesk);
+            bright *= shadows.get(l).reaching(onDesk[0], onDesk[1]);
           }
           sum[0] += bright * colour[0];
           sum[1] += bright * colour[1];
@@ -142,12 +149,12 @@ final class Compositor {
       }
     }
 
-    private void place(int layer, float s, float t) {
+    private void place(int layer, float s, float t, float[] into) {
       double[][] c = corners[layer];
       for (int k = 0; k < 3; k++) {
         double up = c[0][k] + s * (c[1][k] - c[0][k]);
         double down = c[2][k] + s * (c[3][k] - c[2][k]);
-        uvs[k] = (float) (up + t * (down - up));
+        into[k] = (float) (up + t * (down - up));
       }
     }
   }

@@ -18,18 +18,35 @@ public record PhotoPlan(
    *
    * @param rulersBelow whether strips lie over the rulers instead
    * @param prints printed sheets, below all else
+   * @param shadesThings whether things shade what they lie on, as they do; else only the desk
    */
   public record Things(
       List<StripItem> strips,
       List<RulerItem> rulers,
       List<Clutter> clutter,
       boolean rulersBelow,
-      List<PrintItem> prints) {
+      List<PrintItem> prints,
+      boolean shadesThings) {
     public Things {
       strips = List.copyOf(strips);
       rulers = List.copyOf(rulers);
       clutter = List.copyOf(clutter);
       prints = List.copyOf(prints);
+    }
+
+    /** Things that shade only the desk. */
+    public Things(
+        List<StripItem> strips,
+        List<RulerItem> rulers,
+        List<Clutter> clutter,
+        boolean rulersBelow,
+        List<PrintItem> prints) {
+      this(strips, rulers, clutter, rulersBelow, prints, false);
+    }
+
+    /** Returns the same things, shading what they lie on. */
+    public Things shadingThings() {
+      return new Things(strips, rulers, clutter, rulersBelow, prints, true);
     }
 
     /** Things without printed sheets. */
@@ -65,21 +82,39 @@ public record PhotoPlan(
     List<RulerItem> rulers = new ArrayList<>(things.rulers);
     rulers.add(ruler);
     return with(
-        new Things(things.strips, rulers, things.clutter, things.rulersBelow, things.prints));
+        new Things(
+            things.strips,
+            rulers,
+            things.clutter,
+            things.rulersBelow,
+            things.prints,
+            things.shadesThings));
   }
 
   public PhotoPlan with(Clutter thing) {
     List<Clutter> clutter = new ArrayList<>(things.clutter);
     clutter.add(thing);
     return with(
-        new Things(things.strips, things.rulers, clutter, things.rulersBelow, things.prints));
+        new Things(
+            things.strips,
+            things.rulers,
+            clutter,
+            things.rulersBelow,
+            things.prints,
+            things.shadesThings));
   }
 
   public PhotoPlan with(PrintItem print) {
     List<PrintItem> prints = new ArrayList<>(things.prints);
     prints.add(print);
     return with(
-        new Things(things.strips, things.rulers, things.clutter, things.rulersBelow, prints));
+        new Things(
+            things.strips,
+            things.rulers,
+            things.clutter,
+            things.rulersBelow,
+            prints,
+            things.shadesThings));
   }
 
   public PhotoPlan with(Things value) {

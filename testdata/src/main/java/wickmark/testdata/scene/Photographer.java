@@ -34,7 +34,11 @@ public final class Photographer {
     layers.add(
         new TextureLayer(DeskPainter.paint(plan.desk(), box, fineness, dice.seed()), camera));
     Canvas canvas =
-        new Compositor(layers, new Illumination(plan.light()), scene.shadows(), LOOKS)
+        new Compositor(
+                layers,
+                new Illumination(plan.light()),
+                scene.shadows(layers, plan.things().shadesThings()),
+                LOOKS)
             .compose(width, height);
     Picture picture = new Sensor(plan.sensor(), dice.seed()).expose(canvas);
     return new DrawnPicture(picture, scene.seen(), scene.ruler());

@@ -29,7 +29,8 @@ public final class Scanner {
     layers.addAll(scene.strips(plan.strips()));
     layers.add(new TextureLayer(lid(plan, scene.box(), dice.seed()), camera));
     Canvas canvas =
-        new Compositor(layers, new Illumination(LightPlan.even()), scene.shadows(), LOOKS)
+        new Compositor(
+                layers, new Illumination(LightPlan.even()), scene.shadows(layers, false), LOOKS)
             .compose(width, height);
     Picture picture = new Sensor(plan.sensor(), dice.seed()).expose(canvas);
     return new DrawnPicture(picture, scene.seen(), scene.ruler());

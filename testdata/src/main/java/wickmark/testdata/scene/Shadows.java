@@ -1,6 +1,7 @@
 package wickmark.testdata.scene;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Shadows that things cast on the desk where they lie: a dark rim, and a soft shadow away from the
@@ -21,13 +22,25 @@ final class Shadows {
 
   private final List<Caster> casters;
   private final double[] light;
+  private final Optional<Caster> ground;
 
+  /** Shadows on the desk. */
   Shadows(List<Caster> casters, double[] light) {
-    this.casters = List.copyOf(casters);
-    this.light = light;
+    this(casters, light, Optional.empty());
   }
 
-  /** Returns the share of light that reaches a place on the desk. */
+  private Shadows(List<Caster> casters, double[] light, Optional<Caster> ground) {
+    this.casters = List.copyOf(casters);
+    this.light = light;
+    this.ground = ground;
+  }
+
+  /** Shadows on a thing by what lies on it. */
+  static Shadows on(Caster thing, List<Caster> above, double[] light) {
+    return new Shadows(above, light, Optional.of(thing));
+  }
+
+  /** Returns the share of light that reaches a place on the desk, or on the thing. */
   float reaching(double x, double y) {
     double left = 1;
     for (Caster caster : casters) {
@@ -35,7 +48,7 @@ final class Shadows {
       if (near > 40) {
         continue;
       }
-      double height = caster.heightNear(x, y);
+      double height = height(caster, x, y);
       double shift = height / light[2];
       double off = caster.distance(x + light[0] * shift, y + light[1] * shift);
       double penumbra = 0.25 + 0.6 * height;
@@ -45,6 +58,12 @@ final class Shadows {
       left *= (1 - 0.42 * direct * direct * (3 - 2 * direct)) * (1 - rim);
     }
     return (float) left;
+  }
+
+  private double height(Caster caster, double x, double y) {
+    double above = caster.heightNear(x, y);
+    // Nothing is thinner than paper, which lies 0.15 mm high.
+    return ground.isEmpty() ? above : Math.max(0.15, above - ground.get().heightNear(x, y));
   }
 
   boolean anyNear(double x, double y, double reach) {

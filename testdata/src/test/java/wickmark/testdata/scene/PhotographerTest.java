@@ -11,6 +11,7 @@ import wickmark.testdata.picture.DrawnPicture;
 import wickmark.testdata.picture.Picture;
 import wickmark.testdata.strip.Cut;
 import wickmark.testdata.strip.DyeCupboard;
+import wickmark.testdata.strip.Figure;
 import wickmark.testdata.strip.LanePlan;
 import wickmark.testdata.strip.Paper;
 import wickmark.testdata.strip.SpotPlan;
@@ -121,6 +122,42 @@ class PhotographerTest {
 
     assertThat(sumX / sum).isCloseTo(centre.x(), within(0.6));
     assertThat(sumY / sum).isCloseTo(centre.y(), within(0.6));
+  }
+
+  @Test
+  void aRulerOnTheStripShadesItOnlyWhereThatIsAskedFor() {
+    // Its long side lies on the strip's left part and faces away from the light, which comes from
+    // the upper left.
+    PhotoPlan bare =
+        PhotoPlan.of(CameraPlan.above(320, 480, 6), StripItem.of(STRIP, new Placement(0, 0, 0)))
+            .with(CLEAN);
+    PhotoPlan plain = bare.with(new RulerItem(RulerPlan.school(), new Placement(-26, 0, 90)));
+    PhotoPlan shading = plain.with(plain.things().shadingThings());
+
+    // The side is at -10 mm, so 0.6 mm beside it is at 160 - 9.4 * 6 px.
+    double beside = 160 - 9.4 * 6;
+    int open = brightness(Photographer.take(bare).picture(), beside, 200);
+    assertThat(brightness(Photographer.take(plain).picture(), beside, 200))
+        .isCloseTo(open, within(4));
+    Picture shaded = Photographer.take(shading).picture();
+    assertThat(brightness(shaded, beside, 200)).isLessThan(open - 20);
+    assertThat(brightness(shaded, 160 + 6 * 10, 200)).isGreaterThan(open - 6);
+  }
+
+  @Test
+  void aPointedSheetCastsNoShadowWhereItIsCutOff() {
+    StripPlan pointed =
+        StripPlan.sheet(40, 80).front(100).cut(Cut.GUILLOTINE.to(Figure.pointed(20))).build();
+    PhotoPlan plain =
+        PhotoPlan.of(CameraPlan.above(320, 560, 6), StripItem.of(pointed, new Placement(0, 0, 0)))
+            .onto(Desk.WHITE_BENCH)
+            .with(CLEAN);
+
+    Picture picture = Photographer.take(plain).picture();
+
+    // 1.5 mm from what would be the sheet's lower left corner, and as far from all paper.
+    int corner = brightness(picture, 160 - 18.5 * 6, 280 + 38.5 * 6);
+    assertThat(corner).isCloseTo(brightness(picture, 20, 540), within(8));
   }
 
   @Test
