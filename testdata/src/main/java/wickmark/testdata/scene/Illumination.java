@@ -1,5 +1,6 @@
 package wickmark.testdata.scene;
 
+import java.util.List;
 import wickmark.testdata.colour.LinearRgb;
 
 /** How much light falls on a place of the desk. */
@@ -7,11 +8,13 @@ final class Illumination {
   private final LightPlan plan;
   private final double[] cos;
   private final double[] sin;
+  private final List<ShadePattern.Depth> depths;
 
   Illumination(LightPlan plan) {
     this.plan = plan;
     this.cos = new double[plan.edges().size()];
     this.sin = new double[plan.edges().size()];
+    this.depths = plan.patterns().stream().map(ShadePattern::depth).toList();
     for (int i = 0; i < cos.length; i++) {
       cos[i] = StrictMath.cos(StrictMath.toRadians(plan.edges().get(i).normalDeg()));
       sin[i] = StrictMath.sin(StrictMath.toRadians(plan.edges().get(i).normalDeg()));
@@ -29,9 +32,10 @@ final class Illumination {
       double in = (x - edge.xMm()) * cos[i] + (y - edge.yMm()) * sin[i];
       double t = Math.max(0, Math.min(1, 0.5 + in / edge.softMm()));
       double depth = t * t * (3 - 2 * t);
-      for (int c = 0; c < 3; c++) {
-        left[c] *= 1 - depth * (1 - edge.left().channel(c));
-      }
+      darken(left, depth, edge.left());
+    }
+    for (int i = 0; i < depths.size(); i++) {
+      darken(left, depths.get(i).at(x, y), plan.patterns().get(i).left());
     }
     for (int c = 0; c < 3; c++) {
       double colour =
@@ -47,6 +51,12 @@ final class Illumination {
       for (int c = 0; c < 3; c++) {
         rgb[c] += (float) (glow * colour.channel(c));
       }
+    }
+  }
+
+  private static void darken(double[] light, double depth, LinearRgb left) {
+    for (int c = 0; c < 3; c++) {
+      light[c] *= 1 - depth * (1 - left.channel(c));
     }
   }
 }

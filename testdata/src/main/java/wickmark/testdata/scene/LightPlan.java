@@ -11,16 +11,29 @@ import wickmark.testdata.colour.LinearRgb;
  * @param direction where it comes from
  * @param edges shadows of things outside the picture
  * @param spots bright spots of a lamp or a flash
+ * @param patterns light and shade in a pattern
  */
 public record LightPlan(
     LinearRgb colour,
     Slope slope,
     Direction direction,
     List<ShadowEdge> edges,
-    List<HotSpot> spots) {
+    List<HotSpot> spots,
+    List<ShadePattern> patterns) {
   public LightPlan {
     edges = List.copyOf(edges);
     spots = List.copyOf(spots);
+    patterns = List.copyOf(patterns);
+  }
+
+  /** Light without a pattern. */
+  public LightPlan(
+      LinearRgb colour,
+      Slope slope,
+      Direction direction,
+      List<ShadowEdge> edges,
+      List<HotSpot> spots) {
+    this(colour, slope, direction, edges, spots, List.of());
   }
 
   /**
@@ -63,20 +76,34 @@ public record LightPlan(
 
   public LightPlan withColour(LinearRgb value) {
     return new LightPlan(
-        value, new Slope(slope.perMetreX, slope.perMetreY, value), direction, edges, spots);
+        value,
+        new Slope(slope.perMetreX, slope.perMetreY, value),
+        direction,
+        edges,
+        spots,
+        patterns);
   }
 
   public LightPlan withSlope(double perMetreX, double perMetreY) {
     return new LightPlan(
-        colour, new Slope(perMetreX, perMetreY, slope.farColour), direction, edges, spots);
+        colour,
+        new Slope(perMetreX, perMetreY, slope.farColour),
+        direction,
+        edges,
+        spots,
+        patterns);
   }
 
   public LightPlan withEdges(List<ShadowEdge> value) {
-    return new LightPlan(colour, slope, direction, value, spots);
+    return new LightPlan(colour, slope, direction, value, spots, patterns);
   }
 
   public LightPlan withSpots(List<HotSpot> value) {
-    return new LightPlan(colour, slope, direction, edges, value);
+    return new LightPlan(colour, slope, direction, edges, value, patterns);
+  }
+
+  public LightPlan withPatterns(List<ShadePattern> value) {
+    return new LightPlan(colour, slope, direction, edges, spots, value);
   }
 
   /** Returns the direction to the light as a unit vector of the world. */
