@@ -52,13 +52,18 @@ final class RulerLayer implements Layer, Shadows.Caster {
     double w = plan.widthMm();
     double l = plan.bodyMm();
     List<RulerTruth.Mark> marks = new ArrayList<>();
-    marks(plan.upper(), w, w - 6.5, marks);
-    marks(plan.lower(), 0, 6.5, marks);
+    marks(plan.upper(), w, w - markMm(plan.upper()), marks);
+    marks(plan.lower(), 0, markMm(plan.lower()), marks);
     return new RulerTruth(
         plan.material().word(),
         plan.thicknessMm(),
         List.of(at(0, w), at(l, w), at(l, 0), at(0, 0)),
         marks);
+  }
+
+  private double markMm(RulerPlan.Graduation graduation) {
+    // Of an inch's mark the truth holds as much as of a centimetre's.
+    return graduation == RulerPlan.Graduation.TAPE ? plan.longestMarkMm(graduation) : 6.5;
   }
 
   private void marks(

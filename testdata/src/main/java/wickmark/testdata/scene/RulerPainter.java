@@ -61,6 +61,10 @@ final class RulerPainter {
         double sheen = 0.30 * noise.octaves(u / 55, v / 60 + 8, 2);
         yield LinearRgb.ofSrgb(176, 179, 182).times(Math.max(0.2, 1 + brushed + sheen));
       }
+      case TAPE -> {
+        double weave = StrictMath.sin(7 * u) * StrictMath.sin(7 * v);
+        yield LinearRgb.ofSrgb(240, 222, 150).times(1 + 0.03 * weave + 0.02 * fine);
+      }
       case PAPER -> LinearRgb.ofSrgb(240, 240, 238).times(1 + 0.01 * fine);
       default -> LinearRgb.ofSrgb(236, 236, 231).times(shade);
     };
@@ -91,22 +95,27 @@ final class RulerPainter {
     TexturePen pen =
         new TexturePen(texture, ink(), plan.material() == RulerPlan.Material.WOOD ? 0.85 : 0.92);
     boolean inches = graduation == RulerPlan.Graduation.INCHES;
+    boolean tape = graduation == RulerPlan.Graduation.TAPE;
     double step =
         inches ? INCH_MM / 16 : graduation == RulerPlan.Graduation.HALF_MILLIMETRES ? 0.5 : 1;
     int whole = inches ? 16 : (int) Math.round(10 / step);
     int count = (int) Math.floor(plan.lengthMm() / step + 1e-9);
     double thick = plan.material() == RulerPlan.Material.WOOD ? 0.26 : step < 1 ? 0.13 : 0.2;
     for (int i = 0; i <= count; i++) {
-      double length = length(i, whole, inches);
+      double length = length(i, whole, graduation);
       double at = plan.startMm() + i * step;
       double outer = upper ? plan.widthMm() : 0;
       double inner = upper ? plan.widthMm() - length : length;
       pen.bar(at - thick / 2, Math.min(outer, inner), at + thick / 2, Math.max(outer, inner));
-      if (i % whole == 0) {
-        number(pen, graduation, i / whole, at, upper);
+      // A tape's first number stands before its first long mark, so there is none at zero.
+      if (i % whole == 0 && !(tape && i == 0)) {
+        number(pen, graduation, i / whole, at - (tape ? 5 : 0), upper);
       }
     }
     String unit = inches ? "inch" : graduation == RulerPlan.Graduation.CENTIMETRES ? "cm" : "mm";
+    if (tape) {
+      return;
+    }
     pen.words(unit, plan.startMm() + 5, upper ? plan.widthMm() - 12.5 : 12.5, 2, 0);
   }
 
@@ -114,9 +123,10 @@ final class RulerPainter {
    * Length of a graduation: whole units longest, halves in between; on inches also quarters and
    * eighths.
    */
-  private static double length(int index, int whole, boolean inches) {
+  private double length(int index, int whole, RulerPlan.Graduation graduation) {
+    boolean inches = graduation == RulerPlan.Graduation.INCHES;
     if (index % whole == 0) {
-      return inches ? 8.5 : 6.5;
+      return plan.longestMarkMm(graduation);
     }
     if (index % (whole / 2) == 0) {
       return inches ? 6.5 : 5;
@@ -130,9 +140,11 @@ final class RulerPainter {
   private void number(
       TexturePen pen, RulerPlan.Graduation graduation, int value, double at, boolean upper) {
     boolean centimetres =
-        graduation == RulerPlan.Graduation.CENTIMETRES || graduation == RulerPlan.Graduation.INCHES;
+        graduation != RulerPlan.Graduation.MILLIMETRES
+            && graduation != RulerPlan.Graduation.HALF_MILLIMETRES;
     String text = String.format(Locale.ROOT, "%d", centimetres ? value : 10 * value);
-    double off = graduation == RulerPlan.Graduation.INCHES ? 10.5 : 8.8;
-    pen.words(text, at, upper ? plan.widthMm() - off : off, 2.6, upper ? 0 : 2);
+    boolean tape = graduation == RulerPlan.Graduation.TAPE;
+    double off = tape ? 8 : graduation == RulerPlan.Graduation.INCHES ? 10.5 : 8.8;
+    pen.words(text, at, upper ? plan.widthMm() - off : off, tape ? 4 : 2.6, upper ? 0 : 2);
   }
 }

@@ -38,7 +38,8 @@ public record RulerPlan(
     TRANSPARENT("transparent"),
     WOOD("wood"),
     STEEL("steel"),
-    PAPER("paper");
+    PAPER("paper"),
+    TAPE("tape");
 
     private final String word;
 
@@ -59,6 +60,8 @@ public record RulerPlan(
     MILLIMETRES,
     /** Half millimetres as well, numbered in millimetres; workshop rules have them. */
     HALF_MILLIMETRES,
+    /** Those of a tape measure: long centimetres with the numbers between them. */
+    TAPE,
     /** Sixteenths of an inch, numbered in inches. */
     INCHES,
     /** Nothing. */
@@ -69,6 +72,15 @@ public record RulerPlan(
   public static RulerPlan school() {
     return new RulerPlan(
         Material.WHITE_PLASTIC, 300, 32, 1.2, Graduation.CENTIMETRES, Graduation.BARE);
+  }
+
+  /** Returns how long the marks of whole units are along an edge. */
+  double longestMarkMm(Graduation graduation) {
+    return switch (graduation) {
+      case INCHES -> 8.5;
+      case TAPE -> 0.62 * widthMm;
+      default -> 6.5;
+    };
   }
 
   /** Returns how far the graduation begins from the ruler's end. */
