@@ -11,7 +11,9 @@ public enum Desk {
   DARK_BENCH("dark-bench"),
   TILES("tiles"),
   GREEN_MAT("green-mat"),
-  CLOTH("cloth");
+  CLOTH("cloth"),
+  SQUARED_PAPER("squared-paper"),
+  RULED_PAPER("ruled-paper");
 
   private final String word;
 

@@ -61,6 +61,8 @@ final class DeskPainter {
       case DARK_BENCH -> slate(x, y);
       case TILES -> tiles(x, y);
       case GREEN_MAT -> mat(x, y);
+      case SQUARED_PAPER -> printed(x, y, Math.min(near(x, 5), near(y, 5)));
+      case RULED_PAPER -> printed(x, y, near(y, 8));
       default -> cloth(x, y);
     };
   }
@@ -141,6 +143,21 @@ final class DeskPainter {
     double share = Math.max(cover(line, 0.12) * 0.45, cover(bold, 0.2) * 0.75) * wear;
     double cut = Math.max(0, noise.octaves((x + 2 * y) * 0.9, (2 * x - y) / 110, 2) - 0.6);
     return base.mixedWith(LinearRgb.ofSrgb(206, 214, 150), share).times(1 - 0.7 * cut);
+  }
+
+  /** Exercise paper, with lines a little over a fifth of a millimetre wide. */
+  private LinearRgb printed(double x, double y, double offLineMm) {
+    LinearRgb paper =
+        LinearRgb.ofSrgb(238, 238, 235)
+            .times(
+                1
+                    + 0.008 * noise.octaves(x / 30, y / 30, 2)
+                    + 0.01 * other.octaves(x * 5, y * 5, 2));
+    // Print lies on the paper's bumps, paler here and there.
+    double ink = (0.85 + 0.15 * other.octaves(x / 2, y / 2, 2)) * cover(offLineMm, 0.11);
+    LinearRgb line =
+        shift < 200 ? LinearRgb.ofSrgb(132, 160, 206) : LinearRgb.ofSrgb(158, 160, 168);
+    return paper.mixedWith(line, ink);
   }
 
   private static double near(double x, double step) {

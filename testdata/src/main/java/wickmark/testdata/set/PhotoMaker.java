@@ -10,13 +10,29 @@ import wickmark.testdata.noise.Dice;
 import wickmark.testdata.picture.PictureTags;
 import wickmark.testdata.scene.CameraPlan;
 import wickmark.testdata.scene.Desk;
+import wickmark.testdata.scene.LightPlan;
 import wickmark.testdata.scene.PhotoPlan;
 import wickmark.testdata.scene.Photographer;
+import wickmark.testdata.scene.Placement;
 import wickmark.testdata.scene.SensorPlan;
 import wickmark.testdata.strip.StripPlan;
 
 /** Makes a photograph of a set by chance, with the features that are asked for. */
 final class PhotoMaker {
+  /** Where no desk is asked for: exercise paper only lies there when it is. */
+  private static final List<Desk> USUAL_DESKS =
+      List.of(
+          Desk.PINE,
+          Desk.OAK,
+          Desk.DARK_WOOD,
+          Desk.GREY_LAMINATE,
+          Desk.SAND_LAMINATE,
+          Desk.WHITE_BENCH,
+          Desk.DARK_BENCH,
+          Desk.TILES,
+          Desk.GREEN_MAT,
+          Desk.CLOTH);
+
   private final Set<SceneFeature> features;
   private final Dice dice;
   private final StripPlan strip;
@@ -32,14 +48,14 @@ final class PhotoMaker {
     ThingsMaker things = new ThingsMaker(strip, features, dice.seed());
     CameraPlan camera = camera(size, things);
     Desk desk = desk();
-    PhotoPlan plan =
-        new PhotoPlan(
-            camera,
-            desk,
-            new LightMaker(features, new Dice(dice.seed())).light(),
-            sensor(),
-            things.things(camera),
-            dice.seed());
+    PhotoPlan.Things lying = things.things(camera);
+    LightPlan light = new LightMaker(features, new Dice(dice.seed())).light();
+    if (WindowMaker.isAskedFor(features)) {
+      Placement placement = lying.strips().get(0).placement();
+      light =
+          new WindowMaker(features, strip.sheet(), placement, new Dice(dice.seed())).over(light);
+    }
+    PhotoPlan plan = new PhotoPlan(camera, desk, light, sensor(), lying, dice.seed());
     Map<String, Object> scene =
         TruthJson.ordered(
             "desk",
@@ -136,10 +152,14 @@ final class PhotoMaker {
       return Desk.GREEN_MAT;
     } else if (has(SceneFeature.CLOTH)) {
       return Desk.CLOTH;
+    } else if (has(SceneFeature.SQUARED_PAPER)) {
+      return Desk.SQUARED_PAPER;
+    } else if (has(SceneFeature.RULED_PAPER)) {
+      return Desk.RULED_PAPER;
     } else if (has(SceneFeature.LAMINATE)) {
       return dice.pick(List.of(Desk.GREY_LAMINATE, Desk.SAND_LAMINATE));
     }
-    return dice.pick(List.of(Desk.values()));
+    return dice.pick(USUAL_DESKS);
   }
 
   private SensorPlan sensor() {
@@ -149,7 +169,7 @@ final class PhotoMaker {
         has(SceneFeature.NOISY) || has(SceneFeature.DIM)
             ? dice.between(0.016, 0.026)
             : dice.between(0.003, 0.009);
-    double exposure = has(SceneFeature.DIM) ? dice.between(0.4, 0.5) : dice.between(0.8, 0.98);
+    double exposure = exposure();
     double contrast = has(SceneFeature.LIVELY) ? dice.between(0.2, 0.35) : 0;
     return new SensorPlan(
         defocus,
@@ -158,6 +178,17 @@ final class PhotoMaker {
         exposure,
         dice.between(0.03, 0.14),
         new SensorPlan.Finish(dice.between(0, 0.45), contrast));
+  }
+
+  private double exposure() {
+    if (has(SceneFeature.DIM)) {
+      return dice.between(0.4, 0.5);
+    } else if (has(SceneFeature.BRIGHTENED)) {
+      return dice.between(1.12, 1.2);
+    } else if (has(SceneFeature.BURNT_CORNER)) {
+      return dice.between(0.94, 1.0);
+    }
+    return dice.between(0.8, 0.98);
   }
 
   private int quality() {

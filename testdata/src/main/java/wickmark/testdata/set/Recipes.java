@@ -116,7 +116,33 @@ final class Recipes {
           photo("easy", FRONT_OFF_TOP, LAMINATE),
           scan("easy", FRONT_OFF_TOP, BLACK_LID),
           photo("easy", BLANK, DARK),
-          scan("easy", BLANK, BLACK_LID));
+          scan("easy", BLANK, BLACK_LID),
+          // On exercise paper
+          photo("medium", SQUARED_PAPER, HARD_SHADOW),
+          photo("medium", RULED_PAPER, CREAM_PAPER, SOFT_SHADOW),
+          // Writing and the solvent's traces at the front
+          photo("medium", NAMES_AT_FRONT, WOOD),
+          photo("medium", NAMES_AT_BOTH_ENDS, LAMINATE),
+          photo("medium", LONG_TICKS, WOOD),
+          photo("medium", TIDE_ABOVE_FRONT, DARK),
+          photo("medium", TIDE_BELOW_FRONT, LAMINATE),
+          // A ruler on or below the sheet's side, and no ruler but a tape
+          photo("hard", WHITE_RULER, RULER_OVER_EDGE, WOOD),
+          photo("hard", WHITE_RULER, RULER_UNDER_EDGE, DARK),
+          photo("medium", TAPE_MEASURE, WOOD),
+          // Light through blinds and leaves, and too much of it
+          photo("hard", BLINDS_ACROSS, WOOD),
+          photo("hard", BLINDS_ALONG, LAMINATE),
+          photo("hard", DAPPLED, WOOD),
+          photo("hard", BURNT_CORNER, DARK),
+          photo("hard", BRIGHTENED, LAMINATE),
+          // Things over the front
+          photo("hard", CLIP_ON_FRONT, HIGH_FRONT, DARK),
+          photo("hard", FINGER_ON_FRONT, WOOD),
+          // Sheets that are no rectangles
+          photo("medium", TRAPEZOID, DARK),
+          photo("medium", RIBBON, POINTED_END, WOOD),
+          photo("medium", ROUND_END, LAMINATE));
 
   private Recipes() {}
 }

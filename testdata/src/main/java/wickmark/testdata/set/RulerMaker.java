@@ -30,6 +30,10 @@ final class RulerMaker {
   }
 
   RulerPlan ruler() {
+    if (features.contains(SceneFeature.TAPE_MEASURE)) {
+      return new RulerPlan(
+          Material.TAPE, 600, dice.between(15, 20), 0.4, Graduation.TAPE, Graduation.BARE);
+    }
     Material material = material();
     double length = dice.pick(List.of(150.0, 200.0, 300.0, 300.0));
     double width = material == Material.STEEL ? dice.between(25, 32) : dice.between(25, 38);
@@ -64,7 +68,9 @@ final class RulerMaker {
   }
 
   private Material material() {
-    if (features.contains(SceneFeature.STEEL_RULER)) {
+    if (features.contains(SceneFeature.WHITE_RULER)) {
+      return Material.WHITE_PLASTIC;
+    } else if (features.contains(SceneFeature.STEEL_RULER)) {
       return Material.STEEL;
     } else if (features.contains(SceneFeature.WOODEN_RULER)) {
       return Material.WOOD;

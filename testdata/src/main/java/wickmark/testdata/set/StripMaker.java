@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import wickmark.testdata.colour.LinearRgb;
-import wickmark.testdata.lettering.StrokeFont;
 import wickmark.testdata.noise.Dice;
 import wickmark.testdata.strip.Baseline;
 import wickmark.testdata.strip.Blemish;
 import wickmark.testdata.strip.Cut;
 import wickmark.testdata.strip.DyeCupboard;
+import wickmark.testdata.strip.Figure;
 import wickmark.testdata.strip.LanePlan;
 import wickmark.testdata.strip.Lead;
 import wickmark.testdata.strip.Paper;
@@ -45,12 +45,14 @@ final class StripMaker {
 
   /** Returns the strip. */
   StripPlan plan() {
-    double base = dice.between(14, 24);
-    double frontTo = has(StripFeature.FRONT_OFF_TOP) ? height + 8 : height - dice.between(9, 26);
+    Figure figure = figure();
+    double base = figure.endMm() + dice.between(14, 24);
+    double frontTo = frontTo();
     StripPlanBuilder builder =
-        StripPlan.sheet(width, height).paper(paper()).cut(cut()).seed(dice.seed());
+        StripPlan.sheet(width, height).paper(paper()).cut(cut().to(figure)).seed(dice.seed());
     Baseline baseline = baseline(base);
-    builder.baseline(baseline).front(front(frontTo));
+    SolventFront front = front(frontTo);
+    builder.baseline(baseline).front(front);
     if (has(StripFeature.BLANK)) {
       builder.front(new SolventFront(height + 40, 0, 0, SolventFront.Mark.NONE, 0, 0));
       return builder.baseline(new Baseline(base, 0, 0, width, Lead.HARD, false)).build();
@@ -58,8 +60,10 @@ final class StripMaker {
     double[] x = places();
     List<LanePlan> lanes = new LaneMaker(features, spacing, frontTo - base, dice).lanes(names, x);
     lanes.forEach(builder::lane);
-    writing(builder, baseline, lanes, x);
-    remarks(builder, base, frontTo);
+    Writing writing =
+        new Writing(features, builder, new Writing.Room(width, height, spacing), dice);
+    writing.lanes(baseline, front, lanes, x);
+    writing.remarks(base, frontTo);
     rings(builder, lanes, base, frontTo);
     blemishes(builder, lanes, base, frontTo);
     return builder.build();
@@ -67,6 +71,30 @@ final class StripMaker {
 
   private boolean has(StripFeature feature) {
     return features.contains(feature);
+  }
+
+  private double frontTo() {
+    if (has(StripFeature.FRONT_OFF_TOP)) {
+      return height + 8;
+    }
+    if (has(StripFeature.HIGH_FRONT)) {
+      return height - dice.between(12, 15);
+    }
+    boolean named = has(StripFeature.NAMES_AT_FRONT) || has(StripFeature.NAMES_AT_BOTH_ENDS);
+    return height - dice.between(named ? 12 : 9, 26);
+  }
+
+  private Figure figure() {
+    if (has(StripFeature.TRAPEZOID)) {
+      double narrower = width * dice.between(0.02, 0.08);
+      double left = narrower * dice.unit();
+      return Figure.trapezoid(left, narrower - left);
+    } else if (has(StripFeature.POINTED_END)) {
+      return Figure.pointed(width * dice.between(0.35, 0.6));
+    } else if (has(StripFeature.ROUND_END)) {
+      return Figure.rounded(width * dice.between(0.15, 0.3));
+    }
+    return Figure.RECTANGLE;
   }
 
   private double[] places() {
@@ -127,7 +155,7 @@ final class StripMaker {
 
   private SolventFront front(double at) {
     SolventFront.Mark mark =
-        has(StripFeature.TICKED_FRONT)
+        has(StripFeature.TICKED_FRONT) || has(StripFeature.LONG_TICKS)
             ? SolventFront.Mark.TICKS
             : has(StripFeature.UNMARKED_FRONT) ? SolventFront.Mark.NONE : SolventFront.Mark.PENCIL;
     double slope =
@@ -135,76 +163,15 @@ final class StripMaker {
             ? dice.between(1.5, 3) * (dice.chance(0.5) ? 1 : -1)
             : 0.3 * dice.normal();
     double bow = has(StripFeature.CURVED_FRONT) ? dice.between(1.5, 3.5) : 0;
+    if (has(StripFeature.TIDE_ABOVE_FRONT) || has(StripFeature.TIDE_BELOW_FRONT)) {
+      // What the solvent left lies elsewhere: see the tide mark among the blemishes.
+      return new SolventFront(at, slope, bow, mark, 0, 0);
+    }
     double tide = mark == SolventFront.Mark.NONE ? dice.between(0.05, 0.11) : dice.between(0, 0.02);
-    return new SolventFront(at, slope, bow, mark, tide, dice.between(0, 0.012));
-  }
-
-  private void writing(
-      StripPlanBuilder builder, Baseline baseline, List<LanePlan> lanes, double[] x) {
-    double tall = Math.min(dice.between(3.4, 6), spacing / 3);
-    double gapBelow = dice.between(2, 3.5);
-    int mark = dice.below(4);
-    for (int i = 0; i < lanes.size(); i++) {
-      double y =
-          baseline.heightMm()
-              + StrictMath.tan(StrictMath.toRadians(baseline.slopeDeg())) * (x[i] - width / 2);
-      if (!has(StripFeature.NAMELESS)) {
-        double fit =
-            Math.min(tall, 0.85 * spacing / (0.9 * Math.max(1, lanes.get(i).name().length())));
-        PointMm at = new PointMm(x[i] + dice.between(-0.8, 0.8), Math.max(1, y - gapBelow - fit));
-        builder.mark(
-            new PencilMark.Lettering(
-                lanes.get(i).name(), at, fit, dice.between(-5, 5), baseline.lead()));
-      }
-      origin(builder, mark, x[i], y, baseline.lead());
-    }
-  }
-
-  /** A dot, a tick or a cross where the sample was put; or nothing. */
-  private void origin(StripPlanBuilder builder, int mark, double x, double y, Lead lead) {
-    double half = dice.between(0.9, 1.6);
-    if (mark == 1) {
-      builder.mark(
-          new PencilMark.Line(
-              new PointMm(x - 0.15, y),
-              new PointMm(x + 0.15, y),
-              new Lead(lead.absorbance() * 1.2, 0.9, 0.2)));
-    } else if (mark >= 2) {
-      builder.mark(
-          new PencilMark.Line(new PointMm(x, y - half), new PointMm(x + 0.1, y + half), lead));
-    }
-    if (mark == 3) {
-      builder.mark(
-          new PencilMark.Line(new PointMm(x - half, y), new PointMm(x + half, y + 0.1), lead));
-    }
-  }
-
-  private void remarks(StripPlanBuilder builder, double base, double frontTo) {
-    if (has(StripFeature.FRONT_OFF_TOP)) {
-      return;
-    }
-    double above = height - frontTo;
-    if (above > 7 && dice.chance(0.5) && width > 45) {
-      String word = dice.pick(List.of("front", "SF", "solvent front", "s.f."));
-      double tall = Math.min(3.4, above / 2.6);
-      double half = tall * StrokeFont.width(word) / 2 + 2;
-      double x =
-          Math.max(half, Math.min(width - half, dice.chance(0.5) ? width * 0.25 : width * 0.75));
-      builder.mark(
-          new PencilMark.Lettering(
-              word, new PointMm(x, frontTo + 2), tall, dice.between(-3, 3), Lead.USUAL));
-    }
-    if (has(StripFeature.REMARKS)) {
-      String word =
-          dice.pick(List.of("group 4", "water", "salt water", "run 2", "12 min", "Rf = d / f"));
-      double x = width * dice.between(0.35, 0.65);
-      builder.mark(
-          new PencilMark.Lettering(word, new PointMm(x, 1.5), 3, dice.between(-3, 3), Lead.USUAL));
-      double side = dice.chance(0.5) ? 2.6 : width - 2.2;
-      builder.mark(
-          new PencilMark.Lettering(
-              "75 mm", new PointMm(side, base + 0.45 * (frontTo - base)), 2.6, 90, Lead.HARD));
-    }
+    SolventFront front = new SolventFront(at, slope, bow, mark, tide, dice.between(0, 0.012));
+    return has(StripFeature.LONG_TICKS)
+        ? front.withTicks(Math.min(0.36 * width, dice.between(12, 20)))
+        : front;
   }
 
   /** Rings round spots and strokes through their middles, as people draw to measure. */
@@ -235,6 +202,14 @@ final class StripMaker {
       PointMm at = new PointMm(width * dice.between(0.1, 0.9), dice.between(0.3, 0.9) * height);
       builder.blemish(
           new Blemish.Stain(at, dice.between(7, 14), new LinearRgb(0.03, 0.045, 0.075)));
+    }
+    if (has(StripFeature.TIDE_ABOVE_FRONT) || has(StripFeature.TIDE_BELOW_FRONT)) {
+      // The solvent creeps on after its front was marked; or its dirt dries before it gets there.
+      double above =
+          has(StripFeature.TIDE_ABOVE_FRONT) ? dice.between(2, 3.5) : -dice.between(1.6, 2.4);
+      builder.blemish(
+          new Blemish.TideMark(
+              above, dice.between(0.8, 1.6), dice.between(0.07, 0.14), dice.between(0, 0.012)));
     }
     if (has(StripFeature.HOLED)) {
       builder.blemish(

@@ -1,6 +1,7 @@
 package wickmark.testdata.set;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import wickmark.testdata.colour.LinearRgb;
@@ -20,6 +21,17 @@ import wickmark.testdata.strip.StripPlan;
  * strip's middle in the strip's own directions first, then turned and moved as one.
  */
 final class ThingsMaker {
+  /**
+   * Features that bring things which lie on others and shade them. The kinds of pictures from
+   * before things did so stay as they are.
+   */
+  private static final Set<SceneFeature> SHADING =
+      EnumSet.of(
+          SceneFeature.WHITE_RULER,
+          SceneFeature.RULER_UNDER_EDGE,
+          SceneFeature.CLIP_ON_FRONT,
+          SceneFeature.FINGER_ON_FRONT);
+
   private final StripPlan strip;
   private final Set<SceneFeature> features;
   private final Dice dice;
@@ -63,6 +75,8 @@ final class ThingsMaker {
   private double gap() {
     if (has(SceneFeature.ON_RULER)) {
       return -0.45 * ruler.widthMm();
+    } else if (has(SceneFeature.RULER_UNDER_EDGE)) {
+      return -dice.between(1.5, 4);
     }
     return has(SceneFeature.RULER_OVER_EDGE) ? -dice.between(1.2, 2.4) : dice.between(3.5, 11);
   }
@@ -140,18 +154,25 @@ final class ThingsMaker {
               .unused());
     }
     List<RulerItem> rulers = has(SceneFeature.NO_RULER) ? List.of() : List.of(ruler(shift));
-    return new PhotoPlan.Things(
-        strips, rulers, clutter(shift, camera, mmPerPx), has(SceneFeature.ON_RULER));
+    PhotoPlan.Things things =
+        new PhotoPlan.Things(
+            strips,
+            rulers,
+            clutter(shift, camera, mmPerPx),
+            has(SceneFeature.ON_RULER) || has(SceneFeature.RULER_UNDER_EDGE));
+    return SHADING.stream().anyMatch(features::contains) ? things.shadingThings() : things;
   }
 
   private RulerItem ruler(double[] shift) {
     // Where the ruler lies over the paper, it must not hide a spot.
-    double most = has(SceneFeature.RULER_OVER_EDGE) ? 0.6 : 1.3;
+    double most =
+        has(SceneFeature.RULER_OVER_EDGE) || has(SceneFeature.RULER_UNDER_EDGE) ? 0.6 : 1.3;
     double askew =
         has(SceneFeature.RULER_ASKEW)
             ? dice.between(5, 9) * (dice.chance(0.5) ? 1 : -1)
             : dice.between(-most, most);
-    double away = has(SceneFeature.RULER_TURNED_AWAY) || has(SceneFeature.ON_RULER) ? 180 : 0;
+    boolean below = has(SceneFeature.ON_RULER) || has(SceneFeature.RULER_UNDER_EDGE);
+    double away = has(SceneFeature.RULER_TURNED_AWAY) || below ? 180 : 0;
     double off = gap + ruler.widthMm() / 2 + (has(SceneFeature.RULER_ASKEW) ? 9 : 0);
     boolean across = has(SceneFeature.RULER_ACROSS);
     double reach = (across ? width : height) / 2;
@@ -185,6 +206,10 @@ final class ThingsMaker {
     }
     if (has(SceneFeature.HUNG)) {
       bends.add(new Bend(Bend.Kind.HUNG, dice.between(2, 5), dice.seed()));
+    }
+    if (has(SceneFeature.RULER_UNDER_EDGE)) {
+      Bend.Kind kind = side < 0 ? Bend.Kind.LEFT_SIDE : Bend.Kind.RIGHT_SIDE;
+      bends.add(new Bend(kind, ruler.thicknessMm(), dice.seed()));
     }
     return bends;
   }
@@ -240,6 +265,24 @@ final class ThingsMaker {
                   height / 2 + 35 - 5,
                   180 + dice.between(-15, 15),
                   shift),
+              LinearRgb.ofSrgb(214, 158, 130)));
+    }
+    if (has(SceneFeature.CLIP_ON_FRONT)) {
+      FrontCover cover = new FrontCover(strip);
+      clutter.add(
+          new Clutter(
+              Clutter.Kind.HOLDING_CLIP,
+              // The sheet's edge crosses it 3 mm from its middle, so it holds the sheet's 17 mm.
+              placed(cover.acrossMm(), height / 2 - 3, 270 + dice.between(-4, 4), shift),
+              LinearRgb.ofSrgb(150, 152, 156)));
+    }
+    if (has(SceneFeature.FINGER_ON_FRONT)) {
+      FrontCover cover = new FrontCover(strip);
+      double v = cover.alongMm() + 35 - dice.between(2, 3.5);
+      clutter.add(
+          new Clutter(
+              Clutter.Kind.PRESSING_FINGER,
+              placed(cover.acrossMm(), v, 180 + dice.between(-8, 8), shift),
               LinearRgb.ofSrgb(214, 158, 130)));
     }
     if (has(SceneFeature.HELD)) {

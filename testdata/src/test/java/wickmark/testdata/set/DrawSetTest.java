@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.zip.CRC32;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickmark.testdata.picture.Picture;
@@ -59,6 +60,39 @@ class DrawSetTest {
     Picture second = PictureFile.decoded(Files.readAllBytes(other.resolve("drawn-001.png")));
 
     assertThat(second.rgb()).isEqualTo(first.rgb());
+  }
+
+  /**
+   * What was measured on drawn pictures is only worth something as long as they can be drawn again:
+   * these sums are from before there were kinds that these features know nothing of.
+   */
+  @Test
+  void whatIsDrawnForASeedStaysAsItWas() throws IOException {
+    Recipe photo =
+        Recipe.photo(
+            "easy",
+            SceneFeature.SMALL,
+            SceneFeature.PNG,
+            SceneFeature.RULER_OVER_EDGE,
+            SceneFeature.CLIP,
+            SceneFeature.FINGER);
+    Recipe scan =
+        Recipe.scan(
+            "medium",
+            SceneFeature.COARSE,
+            SceneFeature.PNG,
+            StripFeature.TICKED_FRONT,
+            StripFeature.HAND_CUT);
+
+    assertThat(sum(photo, 0)).isEqualTo(0xb17b4692L);
+    assertThat(sum(scan, 7)).isEqualTo(0x846334eL);
+  }
+
+  private long sum(Recipe recipe, int index) throws IOException {
+    PictureCase drawn = new DrawSet(folder, 3).draw(index, recipe).get(0);
+    CRC32 sum = new CRC32();
+    sum.update(PictureFile.decoded(Files.readAllBytes(folder.resolve(drawn.file()))).rgb());
+    return sum.getValue();
   }
 
   @Test
