@@ -5,7 +5,7 @@
  * <pre>
  * mvn -q -Dquick -DskipTests -Pscore -Dscore.seed=1 verify
  * java -cp "cli/target/test-classes:testdata/target/classes:cli/target/wickmark/lib/*" \
- *     wickmark.cli.calibration.WarningTable --named --unnamed --spoilt cli/target/drawn/seed-1-97
+ *     wickmark.cli.calibration.WarningTable --named --unnamed --spoilt cli/target/drawn/seed-1-117
  * </pre>
  */
 @NullMarked
