@@ -145,7 +145,7 @@ final class DeskPainter {
     return base.mixedWith(LinearRgb.ofSrgb(206, 214, 150), share).times(1 - 0.7 * cut);
   }
 
-  /** Exercise paper, with lines a little over a fifth of a millimetre wide. */
+  /** Exercise paper, with blue or grey lines a little over a fifth of a millimetre wide. */
   private LinearRgb printed(double x, double y, double offLineMm) {
     LinearRgb paper =
         LinearRgb.ofSrgb(238, 238, 235)

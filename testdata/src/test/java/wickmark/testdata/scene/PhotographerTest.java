@@ -104,6 +104,40 @@ class PhotographerTest {
   }
 
   @Test
+  void aTapesLongMarksEndWhereTheTruthSaysAndItsDigitsStandBetweenThem() {
+    RulerPlan tape =
+        new RulerPlan(
+            RulerPlan.Material.TAPE,
+            150,
+            18,
+            0.4,
+            RulerPlan.Graduation.TAPE,
+            RulerPlan.Graduation.BARE);
+    PhotoPlan plan =
+        PhotoPlan.of(CameraPlan.above(900, 400, 8))
+            .with(new RulerItem(tape, new Placement(0, 0, 0)))
+            .with(CLEAN);
+
+    DrawnPicture drawn = Photographer.take(plan);
+    List<RulerTruth.Mark> marks = drawn.ruler().orElseThrow().marks().subList(4, 11);
+
+    for (RulerTruth.Mark mark : marks) {
+      double x = mark.inner().x();
+      double length = mark.inner().y() - mark.outer().y();
+      int cloth = brightness(drawn.picture(), x, mark.inner().y() + 0.1 * length);
+      assertThat(brightness(drawn.picture(), x, mark.inner().y() - 0.04 * length))
+          .isLessThan(cloth - 60);
+      // Digits are 4 mm high around 8 mm from the edge, half a centimetre before their mark.
+      int darkest = 255;
+      for (double off = -3; off <= 3; off += 0.1) {
+        double at = x + 8 * (off - 5);
+        darkest = Math.min(darkest, brightness(drawn.picture(), at, mark.outer().y() + 8 * 8));
+      }
+      assertThat(darkest).isLessThan(cloth - 60);
+    }
+  }
+
+  @Test
   void aSpotIsSeenWhereItsCentroidIsProjected() {
     DrawnPicture drawn = Photographer.take(plan());
     SpotTruth spot = drawn.strip().strip().lane("A").spots().get(0);
