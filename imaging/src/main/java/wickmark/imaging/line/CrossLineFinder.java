@@ -31,10 +31,16 @@ final class CrossLineFinder {
   private static final double LEAST_TINT = 0.33;
 
   /**
-   * Colour of a brown mark as a part of its density in blue, at the most: {@link TideFilter} takes
-   * it for 0.55, and paper yellows towards more.
+   * Green and red of a brown or yellow mark as parts of its blue, densities, at the most: {@link
+   * TideFilter} takes them for 0.65 and 0.45, and paper yellows towards less; of red ink green is
+   * as dense as blue, of blue and black ink red.
    */
-  private static final double MOST_BROWN = 0.8;
+  private static final double MOST_GREEN = 0.85;
+
+  private static final double MOST_RED = 0.65;
+
+  /** How far beside a tide mark the paper is its own again, mm. */
+  private static final double TIDE_REACH_MM = 1.7;
 
   /** Density that no tide mark reaches; beyond {@link #CREST_LIMIT} none is told from another. */
   private static final double DEEPEST_BROWN = 0.1;
@@ -80,13 +86,14 @@ final class CrossLineFinder {
     lines.addAll(finder.trace(LineKind.PENCIL, pencil, map.paper(), 0.12));
     lines.addAll(EndTicks.find(map, pencil, finder.middle));
     Raster brown = TideFilter.combined(map, smooth.channels(), SmoothDensities.CHANNELS_MM * mm);
-    Raster tide = crest(brown, 1.7 * mm, CREST_LIMIT);
+    Raster tide = crest(brown, TIDE_REACH_MM * mm, CREST_LIMIT);
     lines.addAll(finder.trace(LineKind.TIDE_MARK, tide, undyed(smooth.dye()), 0.05));
     Raster ink = ridge(smooth.chroma(), 1.2 * mm, 0.25);
     List<CrossLine> others = List.copyOf(lines);
     finder.trace(LineKind.INK, ink, map.paper(), 0.12).stream()
         .filter(CrossLineFinder::isInk)
-        .filter(line -> others.stream().noneMatch(other -> isColourOf(line, other, mm)))
+        .filter(
+            line -> others.stream().noneMatch(o -> finder.isColourOf(line, o, smooth.channels())))
         .forEach(lines::add);
     lines.removeIf(finder::isEdge);
     return lines;
@@ -118,18 +125,40 @@ final class CrossLineFinder {
   /**
    * Whether a line of colour is what another line is coloured. On brown paper pencil is a little
    * coloured, too, where ink has as much colour as it is dark. A strong tide mark is as deep as
-   * pale ink, but brown; ink that answers to the filter for brown does so as far as it can.
+   * pale ink, but brown to yellow; ink that answers to the filter for brown does so as far as it
+   * can.
    */
-  private static boolean isColourOf(CrossLine ink, CrossLine other, double mm) {
-    if (Math.abs(ink.level() - other.level()) > SAME_LINE_MM * mm) {
+  private boolean isColourOf(CrossLine ink, CrossLine other, Raster[] channels) {
+    if (Math.abs(ink.level() - other.level()) > SAME_LINE_MM * map.cellsPerMm()) {
       return false;
     }
     return switch (other.kind()) {
       case PENCIL -> ink.strength() < LEAST_TINT * other.strength();
-      case TIDE_MARK ->
-          ink.strength() < MOST_BROWN * other.strength() && other.strength() < DEEPEST_BROWN;
+      case TIDE_MARK -> other.strength() < DEEPEST_BROWN && isBrown(ink, channels);
       default -> false;
     };
+  }
+
+  /** Whether a line absorbs blue most and red least, as brown and yellow do. */
+  private boolean isBrown(CrossLine line, Raster[] channels) {
+    double red = middleCrest(line, channels[0]);
+    double green = middleCrest(line, channels[1]);
+    double blue = middleCrest(line, channels[2]);
+    return green < MOST_GREEN * blue && red < MOST_RED * blue;
+  }
+
+  /** How much denser a line is than what lies beside it, in the middle of its bins. */
+  private double middleCrest(CrossLine line, Raster channel) {
+    int beside = (int) Math.max(2, Math.round(TIDE_REACH_MM * map.cellsPerMm()));
+    double[] crest = new double[bins];
+    for (int b = 0; b < bins; b++) {
+      int x = (int) line.x()[b];
+      int y = (int) line.y()[b];
+      int above = Math.max(0, y - beside);
+      int below = Math.min(channel.height() - 1, y + beside);
+      crest[b] = channel.at(x, y) - (channel.at(x, above) + channel.at(x, below)) / 2;
+    }
+    return Selection.median(crest, bins);
   }
 
   /** How much a place is denser than both places above and below, limited to a reasonable line. */

@@ -27,6 +27,15 @@ public final class LayoutSearch {
   /** Within this distance of a line of ink the edge of what ran out of it seems a line, mm. */
   private static final double INK_RUN_MM = StripContent.INK_RUN_MM;
 
+  /** Evidence of a pencil line that somebody drew right across. */
+  private static final double CLEAR_PENCIL = 2;
+
+  /**
+   * How far from the pencilled front its tide mark lies at the most, mm: the front is marked at
+   * once, and the solvent creeps on while the strip dries (common practice).
+   */
+  private static final double CREEP_MM = 6;
+
   /** What two clear ticks are worth as a front; a line right across is worth 3. */
   private static final double TICKS = 1.9;
 
@@ -155,6 +164,13 @@ public final class LayoutSearch {
         front ->
             lines.stream()
                 .anyMatch(line -> apart(line, front, map) < INK_RUN_MM && isInk(line, front)));
+    fronts.removeIf(
+        front ->
+            front.kind() == LineKind.TIDE_MARK
+                && lines.stream()
+                    .filter(line -> line.kind() == LineKind.PENCIL)
+                    .filter(line -> frontEvidence(line) > CLEAR_PENCIL)
+                    .anyMatch(line -> apart(line, front, map) < CREEP_MM));
     fronts.add(null);
     return fronts;
   }

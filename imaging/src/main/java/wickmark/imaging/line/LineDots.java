@@ -12,10 +12,14 @@ final class LineDots {
   /** Half the stretch of the line that a dot is compared with, mm. */
   private static final double BESIDE_MM = 5;
 
-  /** A dot's length along the line, mm: less is grain, more a spot that lies across it. */
+  /** A dot's least length along the line, mm: less is grain. */
   private static final double SHORTEST_MM = 0.3;
 
-  private static final double LONGEST_MM = 4;
+  /**
+   * The most that its darker half is long, mm: more is a spot that lies across the line. What ran
+   * out of a sample is paler than that.
+   */
+  private static final double LONGEST_MM = 3;
 
   /** Standard deviations of the line's own unevenness from which it is a dot. */
   private static final double CLEAR = 6;
@@ -55,13 +59,21 @@ final class LineDots {
       if (x < dark.length && excess[x] > Math.max(CLEAR * sigma, LEAST * usual[x])) {
         continue;
       }
-      double lengthMm = (x - start) / mm;
-      if (lengthMm >= SHORTEST_MM && lengthMm <= LONGEST_MM) {
+      boolean isDot =
+          x - start >= SHORTEST_MM * mm && widthAtHalf(excess, start, x) <= LONGEST_MM * mm;
+      if (isDot) {
         dotted[Math.min(bins - 1, (start + x) / 2 * bins / map.width())] = true;
       }
       start = x + 1;
     }
     return dotted;
+  }
+
+  /** How many columns have more than half of the most there is, from one to before another. */
+  private static int widthAtHalf(double[] excess, int from, int to) {
+    double[] run = Arrays.copyOfRange(excess, from, to);
+    double half = Arrays.stream(run).max().orElse(0) / 2;
+    return (int) Arrays.stream(run).filter(e -> e > half).count();
   }
 
   /** Means of so many columns around each: a pencil's line is grainy, and a cross has thin arms. */

@@ -113,9 +113,25 @@ class LayoutSearchTest {
     assertFront(layout(), LineKind.TIDE_MARK);
   }
 
+  /** Paper yellows before it browns. */
+  @Test
+  void aYellowOneIsNoInkEither() {
+    lineAt(100, new double[] {0.02, 0.04, 0.09}, 2);
+
+    assertFront(layout(), LineKind.TIDE_MARK);
+  }
+
   @Test
   void aLineOfInkIsNoTideMark() {
     lineAt(100, BLUE, 3);
+
+    assertThat(layout().front()).isNull();
+  }
+
+  /** As pale as a tide mark, but it absorbs green as much as blue. */
+  @Test
+  void norIsOneOfPaleRedInk() {
+    lineAt(100, new double[] {0.01, 0.12, 0.11}, 3);
 
     assertThat(layout().front()).isNull();
   }
