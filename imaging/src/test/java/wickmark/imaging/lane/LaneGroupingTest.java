@@ -55,6 +55,13 @@ class LaneGroupingTest {
       return LaneGrouping.of(evidence, OptionalInt.empty(), SaidOrigins.none());
     }
 
+    /** With the number of lanes said, and places of some by their numbers, mm. */
+    LaneGrouping.Grouping said(int lanes, Map<Integer, Double> originsMm) {
+      OptionalInt count = OptionalInt.of(lanes);
+      SaidLanes said = new SaidLanes(count, new TreeMap<>(originsMm));
+      return LaneGrouping.of(evidence, count, SaidOrigins.of(said, 1));
+    }
+
     List<Double> origins() {
       return found().spans().stream().map(evidence::originMm).toList();
     }
@@ -114,8 +121,7 @@ class LaneGroupingTest {
   void whatIsSaidHolds() {
     Strip strip = new Strip(90);
     strip.lane(13, 9).lane(30, 9).lane(47, 9);
-    LaneGrouping.Grouping said =
-        LaneGrouping.of(strip.evidence, OptionalInt.of(3), SaidOrigins.none());
+    LaneGrouping.Grouping said = strip.said(3, Map.of());
     assertThat(said.spans()).hasSize(3);
     assertThat(said.lead()).isInfinite();
   }
@@ -124,8 +130,7 @@ class LaneGroupingTest {
   void whatIsSaidHoldsWithADoubtWhereAnotherNumberExplainsMore() {
     Strip strip = new Strip(90);
     strip.lane(13, 9).lane(30, 9).lane(47, 9);
-    LaneGrouping.Grouping said =
-        LaneGrouping.of(strip.evidence, OptionalInt.of(2), SaidOrigins.none());
+    LaneGrouping.Grouping said = strip.said(2, Map.of());
     assertThat(said.spans()).hasSize(2);
     assertThat(said.lead()).isNegative();
     LaneTrack lane = new LaneTrack(1, 0, 2, 1, said.lead());
@@ -137,11 +142,7 @@ class LaneGroupingTest {
     Strip strip = new Strip(90);
     strip.lane(13, 9).lane(30, 9).lane(64, 9);
 
-    LaneGrouping.Grouping said =
-        LaneGrouping.of(
-            strip.evidence,
-            OptionalInt.of(4),
-            SaidOrigins.of(new SaidLanes(OptionalInt.of(4), new TreeMap<>(Map.of(2, 47.0))), 1));
+    LaneGrouping.Grouping said = strip.said(4, Map.of(2, 47.0));
 
     assertThat(said.spans().stream().map(strip.evidence::originMm).toList())
         .satisfiesExactly(
@@ -158,11 +159,7 @@ class LaneGroupingTest {
     Strip strip = new Strip(90);
     strip.lane(13, 9).lane(30, 9).lane(47, 9);
 
-    LaneGrouping.Grouping said =
-        LaneGrouping.of(
-            strip.evidence,
-            OptionalInt.of(2),
-            SaidOrigins.of(new SaidLanes(OptionalInt.of(2), new TreeMap<>(Map.of(1, 47.0))), 1));
+    LaneGrouping.Grouping said = strip.said(2, Map.of(1, 47.0));
 
     assertThat(said.spans()).hasSize(2);
     assertThat(said.spans().get(1).from() * LaneEvidence.STEP_MM).isLessThan(47);
