@@ -1,5 +1,6 @@
 package wickmark.imaging;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,12 +55,15 @@ final class LanePlaces {
 
   /** All lanes, where the origin of each named one is said: there is nothing left to search. */
   Optional<List<LaneTrack>> all() {
-    boolean all = !names.isEmpty() && columns.keySet().containsAll(names);
-    return all
-        ? Optional.of(
-            LaneTrack.bounded(
-                names.stream().map(name -> LaneTrack.said(columns.get(name))).toList(), width))
-        : Optional.empty();
+    List<LaneTrack> lanes = new ArrayList<>();
+    for (String name : names) {
+      Double said = columns.get(name);
+      if (said == null) {
+        return Optional.empty();
+      }
+      lanes.add(LaneTrack.said(said));
+    }
+    return lanes.isEmpty() ? Optional.empty() : Optional.of(LaneTrack.bounded(lanes, width));
   }
 
   /** What is said for the search of the others. */

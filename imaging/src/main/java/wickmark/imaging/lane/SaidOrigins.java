@@ -44,8 +44,7 @@ final class SaidOrigins {
   /** The place of the origin in a stretch that holds one, mm. */
   OptionalDouble in(int from, int to) {
     Map.Entry<Integer, Integer> inside = lanes.isEmpty() ? null : lanes.ceilingEntry(from);
-    return inside == null || inside.getKey() >= to
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(mm.get(inside.getValue()));
+    Double at = inside == null || inside.getKey() >= to ? null : mm.get(inside.getValue());
+    return at == null ? OptionalDouble.empty() : OptionalDouble.of(at);
   }
 }

@@ -23,7 +23,8 @@ class EndGripTest {
     for (int c = 0; c < 3; c++) {
       density[c] = new Raster(WIDTH, HEIGHT);
       for (int i = 0; i < WIDTH * HEIGHT; i++) {
-        double away = Math.hypot(i % WIDTH + 0.5 - x, i / WIDTH + 0.5 - y);
+        int row = i / WIDTH;
+        double away = Math.hypot(i % WIDTH + 0.5 - x, row + 0.5 - y);
         density[c].cells()[i] = away < radius ? colour[c] : 0;
       }
     }
