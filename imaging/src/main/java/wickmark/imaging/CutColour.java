@@ -1,11 +1,12 @@
 package wickmark.imaging;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import wickmark.core.colour.SrgbTransfer;
+import java.util.Optional;
+import wickmark.core.colour.LinearRgb;
 import wickmark.imaging.photo.Photo;
 import wickmark.imaging.photo.PhotoPoint;
-import wickmark.imaging.raster.Selection;
 import wickmark.imaging.strip.StripOutline;
 
 /**
@@ -31,6 +32,9 @@ final class CutColour {
   /** Next to its sides a sheet is blurred with what lies beside it. */
   private static final double RIM = 0.1;
 
+  /** Linear light of the value 1 of 255, below which nothing is told. */
+  private static final double DARKEST = 1 / (255 * 12.92);
+
   private CutColour() {}
 
   /**
@@ -44,18 +48,26 @@ final class CutColour {
     PhotoPoint right = corners.get((side + 1) % 4);
     PhotoPoint rightInside = corners.get((side + 2) % 4);
     PhotoPoint leftInside = corners.get((side + 3) % 4);
-    double[] inside =
-        density(
-            photo, left, right, between(right, rightInside, BAND), between(left, leftInside, BAND));
-    double[] beyond = density(photo, left, right, nearest(whole, right), nearest(whole, left));
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int c = 0; c < 3; c++) {
-      double difference = beyond[c] - inside[c];
-      least = Math.min(least, difference);
-      most = Math.max(most, difference);
-    }
-    return most - least > OTHER;
+    Optional<LinearRgb> inside =
+        MedianLight.of(
+            photo,
+            places(
+                left, right, between(right, rightInside, BAND), between(left, leftInside, BAND)));
+    Optional<LinearRgb> beyond =
+        MedianLight.of(photo, places(left, right, nearest(whole, right), nearest(whole, left)));
+    return inside.isPresent() && beyond.isPresent() && chroma(beyond.get(), inside.get()) > OTHER;
+  }
+
+  /** How far the densities of one light over another lie apart, channel by channel. */
+  private static double chroma(LinearRgb light, LinearRgb white) {
+    double red = density(light.red(), white.red());
+    double green = density(light.green(), white.green());
+    double blue = density(light.blue(), white.blue());
+    return Math.max(red, Math.max(green, blue)) - Math.min(red, Math.min(green, blue));
+  }
+
+  private static double density(double light, double white) {
+    return Math.log10(Math.max(DARKEST, white) / Math.max(DARKEST, light));
   }
 
   private static PhotoPoint between(PhotoPoint from, PhotoPoint to, double part) {
@@ -69,32 +81,16 @@ final class CutColour {
         .orElseThrow();
   }
 
-  /** The middle density of each channel between four places, one after another. */
-  private static double[] density(
-      Photo photo, PhotoPoint a, PhotoPoint b, PhotoPoint c, PhotoPoint d) {
-    double[][] values = new double[3][ALONG * DEEP];
-    int n = 0;
+  /** Places all over the figure between four corners, one after another. */
+  private static List<PhotoPoint> places(PhotoPoint a, PhotoPoint b, PhotoPoint c, PhotoPoint d) {
+    List<PhotoPoint> places = new ArrayList<>();
     for (int i = 0; i < ALONG; i++) {
+      double along = RIM + (1 - 2 * RIM) * (i + 0.5) / ALONG;
       for (int j = 0; j < DEEP; j++) {
-        double along = RIM + (1 - 2 * RIM) * (i + 0.5) / ALONG;
         double deep = RIM + (1 - 2 * RIM) * (j + 0.5) / DEEP;
-        PhotoPoint at = between(between(a, b, along), between(d, c, along), deep);
-        int x = (int) Math.max(0, Math.min(photo.widthPx() - 1.0, at.x()));
-        int y = (int) Math.max(0, Math.min(photo.heightPx() - 1.0, at.y()));
-        values[0][n] = density(photo.red(x, y));
-        values[1][n] = density(photo.green(x, y));
-        values[2][n] = density(photo.blue(x, y));
-        n++;
+        places.add(between(between(a, b, along), between(d, c, along), deep));
       }
     }
-    double[] middle = new double[3];
-    for (int channel = 0; channel < 3; channel++) {
-      middle[channel] = Selection.median(values[channel], n);
-    }
-    return middle;
-  }
-
-  private static double density(int value) {
-    return -Math.log10(SrgbTransfer.decode(Math.max(1, value) / 255.0));
+    return places;
   }
 }

@@ -106,6 +106,7 @@ final class StripStages {
     return StripExposure.isTooBright(stages.strip) ? StripRefusals.withTooBright(outcome) : outcome;
   }
 
+  /** The outcome of a strip that was looked at coarsely only. */
   private static StripOutcome unstraightened(StripOutcome outcome, StripChoice.Candidate chosen) {
     return StripExposure.isAtEnd(chosen.light()) ? StripRefusals.withTooBright(outcome) : outcome;
   }
