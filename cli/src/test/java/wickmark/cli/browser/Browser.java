@@ -36,6 +36,8 @@ public final class Browser implements AutoCloseable {
     TALK.setLevel(Level.SEVERE);
   }
 
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -108,8 +110,17 @@ public final class Browser implements AutoCloseable {
     element.click();
   }
 
+  /**
+   * Returns the first element of a kind. While scripts are off the driver cannot tell when a page
+   * is there as a whole, so this waits for the element.
+   */
   public WebElement find(String css) {
-    return driver.findElement(By.cssSelector(css));
+    driver.manage().timeouts().implicitlyWait(PATIENCE);
+    try {
+      return driver.findElement(By.cssSelector(css));
+    } finally {
+      driver.manage().timeouts().implicitlyWait(Duration.ZERO);
+    }
   }
 
   public List<WebElement> findAll(String css) {
