@@ -105,7 +105,7 @@ public final class Browser implements AutoCloseable {
   }
 
   public void clickOn(String id) {
-    WebElement element = driver.findElement(By.id(id));
+    WebElement element = find("#" + id);
     driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
     element.click();
   }

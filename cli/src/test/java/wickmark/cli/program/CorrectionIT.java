@@ -30,13 +30,15 @@ class CorrectionIT extends PagesInABrowser {
   private static final String MEASURED = "section[aria-labelledby=h-table] tbody";
   private static final String CORRECTED = "#edit-table";
 
+  /** Returns what was saved: the browser reserves the name with an empty file, then fills it. */
   private JsonNode save() throws IOException, InterruptedException {
     browser.clickOn("edit-save");
     Path file = folder.resolve("corrections.json");
     for (long end = System.nanoTime() + Duration.ofSeconds(20).toNanos();
-        !Files.exists(file) && System.nanoTime() < end; ) {
+        (!Files.exists(file) || Files.size(file) == 0) && System.nanoTime() < end; ) {
       Thread.sleep(50);
     }
+    assertThat(file).isNotEmptyFile();
     return MAPPER.readTree(file.toFile());
   }
 
