@@ -42,20 +42,31 @@ final class SpotDoubts {
   /** Least clear stain, mm², that might be a spot of its own. */
   private static final double STAIN_MM2 = 3;
 
+  /** Part of the direct light whose lack is a shadow. */
+  private static final double SHADED = 0.1;
+
   private final FittedLine baseline;
   private final FittedLine front;
   private final Raster lightSteepness;
+  private final Raster shade;
   private final double cellsPerMm;
 
   /**
    * Doubts on one map.
    *
    * @param lightSteepness how fast the light changes, density per millimetre
+   * @param shade part of the direct light that was missing in a shadow that was taken off
    */
-  SpotDoubts(FittedLine baseline, FittedLine front, Raster lightSteepness, double cellsPerMm) {
+  SpotDoubts(
+      FittedLine baseline,
+      FittedLine front,
+      Raster lightSteepness,
+      Raster shade,
+      double cellsPerMm) {
     this.baseline = baseline;
     this.front = front;
     this.lightSteepness = lightSteepness;
+    this.shade = shade;
     this.cellsPerMm = cellsPerMm;
   }
 
@@ -133,7 +144,33 @@ final class SpotDoubts {
             + " smaller sample or a longer run parts them.");
     leftover.filter(stain -> stain.areaMm2() >= STAIN_MM2).ifPresent(s -> doubts.add(stain(s)));
     driedStains.forEach(stain -> doubts.add(driedStain(stain, lanes)));
+    if (most(shade, 0, 0, shade.width(), shade.height()) > SHADED) {
+      doubts.add(shadow(lanes));
+    }
     return doubts;
+  }
+
+  private Doubt shadow(ReadingAssembly.Lanes lanes) {
+    List<String> in = new ArrayList<>();
+    for (int k = 0; k < lanes.spots().size(); k++) {
+      for (int i = 0; i < lanes.spots().get(k).size(); i++) {
+        if (most(shade, lanes.spots().get(k).get(i).box()) > SHADED) {
+          in.add(lanes.names().get(k) + " spot " + (i + 1));
+        }
+      }
+    }
+    return new Doubt(
+        "shadow-taken-off",
+        "The shadow of something narrow lay on the strip and was taken off; "
+            + lying(in, "in it or at its edge")
+            + ". Pale dyes may be missed in it, and a grey stain of one even depth would be taken"
+            + " off with it: look at the picture, or take another in even light.");
+  }
+
+  private static String lying(List<String> spots, String where) {
+    return spots.isEmpty()
+        ? "no spot lies " + where
+        : String.join(", ", spots) + (spots.size() > 1 ? " lie " : " lies ") + where;
   }
 
   private Doubt driedStain(DriedStain stain, ReadingAssembly.Lanes lanes) {
@@ -160,9 +197,7 @@ final class SpotDoubts {
             (stain.bottom() - stain.top() + 1) / cellsPerMm,
             x / cellsPerMm,
             part(x, y),
-            on.isEmpty()
-                ? "no spot lies on it"
-                : String.join(", ", on) + (on.size() > 1 ? " lie on it" : " lies on it")));
+            lying(on, "on it")));
   }
 
   /** Part of the shorter spot's length that lies within the other's. */
@@ -191,16 +226,21 @@ final class SpotDoubts {
     if (chroma(spot) > GREY_AT_SHADOW) {
       return false;
     }
-    int left = (int) Math.max(0, spot.box().left());
-    int top = (int) Math.max(0, spot.box().top());
-    for (int y = top; y < Math.min(lightSteepness.height(), spot.box().bottom()); y++) {
-      for (int x = left; x < Math.min(lightSteepness.width(), spot.box().right()); x++) {
-        if (lightSteepness.at(x, y) > SHADOW_EDGE) {
-          return true;
-        }
+    return most(lightSteepness, spot.box()) > SHADOW_EDGE;
+  }
+
+  private static double most(Raster raster, SpotRegion.Box box) {
+    return most(raster, box.left(), box.top(), box.right(), box.bottom());
+  }
+
+  private static double most(Raster raster, double left, double top, double right, double bottom) {
+    double most = 0;
+    for (int y = (int) Math.max(0, top); y < Math.min(raster.height(), bottom); y++) {
+      for (int x = (int) Math.max(0, left); x < Math.min(raster.width(), right); x++) {
+        most = Math.max(most, raster.at(x, y));
       }
     }
-    return false;
+    return most;
   }
 
   private static String named(String name, String format, double value) {

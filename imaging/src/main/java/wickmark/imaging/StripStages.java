@@ -151,7 +151,7 @@ final class StripStages {
     List<Doubt> doubts = new ArrayList<>(said.doubts());
     doubts.addAll(BaselineDoubts.of(baseline, zone));
     doubts.addAll(
-        new SpotDoubts(baseline, front, map.steepness(), CELLS_PER_MM)
+        new SpotDoubts(baseline, front, map.steepness(), map.shade(), CELLS_PER_MM)
             .of(
                 found,
                 LeftoverDye.find(dye, baseline, front, zone, explained, CELLS_PER_MM),

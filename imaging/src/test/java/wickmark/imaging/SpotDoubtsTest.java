@@ -45,6 +45,7 @@ class SpotDoubtsTest {
   }
 
   private final Raster steepness = new Raster((int) WIDTH, 1000);
+  private final Raster shade = new Raster((int) WIDTH, 1000);
 
   private List<String> codes(SpotRegion... spots) {
     return doubts(List.of(), spots).stream().map(Doubt::code).toList();
@@ -56,7 +57,7 @@ class SpotDoubtsTest {
     FittedLine front = FittedLine.byHand(new double[] {0, 80}, new double[] {WIDTH, 80}, 1, WIDTH);
     ReadingAssembly.Lanes lanes =
         new ReadingAssembly.Lanes(List.of(), List.of("X"), List.of(List.of(spots)), List.of());
-    return new SpotDoubts(baseline, front, steepness, CELLS_PER_MM)
+    return new SpotDoubts(baseline, front, steepness, shade, CELLS_PER_MM)
         .of(lanes, Optional.empty(), driedStains);
   }
 
@@ -86,6 +87,18 @@ class SpotDoubtsTest {
     assertThat(doubts.get(0).message())
         .contains("20 mm wide and 25 mm high", "X spot 1 lies on it")
         .doesNotContain("spot 2");
+  }
+
+  @Test
+  void aShadowThatWasTakenOffIsSaidWithTheSpotsInIt() {
+    for (int x = 0; x < WIDTH; x++) {
+      shade.set(x, 280, 0.9f);
+    }
+
+    List<Doubt> doubts = doubts(List.of(), spot(30, 38), spot(60, 68));
+
+    assertThat(doubts.stream().map(Doubt::code)).containsExactly("shadow-taken-off");
+    assertThat(doubts.get(0).message()).contains("X spot 1 lies in it").doesNotContain("spot 2");
   }
 
   @Test

@@ -13,16 +13,20 @@ import wickmark.imaging.straight.StraightStrip;
  * @param paper 1 on the paper, 0 beside it or within half a millimetre of its edge
  * @param steepness how fast the light changes there, density per millimetre: at the edge of a
  *     shadow a density is that much less certain
+ * @param shade the part of the direct light that is missing in the shadow of a narrow thing
  * @param cellsPerMm cells per millimetre, or per nominal millimetre where there is no scale yet
  * @param noise standard deviation of one cell on blank paper, each channel
+ * @param shadeNoise how much more one cell varies where all of the direct light is missing
  * @param white where the blank paper is as bright as the picture can be
  */
 public record DensityMap(
     Raster[] density,
     Raster paper,
     Raster steepness,
+    Raster shade,
     double cellsPerMm,
     double[] noise,
+    double shadeNoise,
     WhiteChannels white) {
   /** How far the edge of a shadow may be from where the light was found to change, mm. */
   private static final double EDGE_BLUR_MM = 0.45;
@@ -30,15 +34,23 @@ public record DensityMap(
   /** Change of the light that is followed without fault, density per mm. */
   private static final double GENTLE = 0.008;
 
-  /** A map of paper that is nowhere white in the picture. */
+  /** Of a cell where there is hardly any paper to tell. */
+  private static final double UNKNOWN_NOISE = 0.01;
+
+  /** Part of the direct light from which its lack is a shadow's midst. */
+  private static final double MIDST = 0.8;
+
+  /** A map of paper that is nowhere white in the picture, and in no narrow shadow. */
   public DensityMap(
       Raster[] density, Raster paper, Raster steepness, double cellsPerMm, double[] noise) {
     this(
         density,
         paper,
         steepness,
+        new Raster(paper.width(), paper.height()),
         cellsPerMm,
         noise,
+        0,
         WhiteChannels.none(paper.width(), paper.height()));
   }
 
@@ -50,9 +62,12 @@ public record DensityMap(
     return paper.height();
   }
 
-  /** Density that may be light and no dye: where the light changes, the paper's is not sure. */
+  /**
+   * Density that may be light and no dye: where the light changes, and in a shadow that was taken
+   * off, the paper's is not sure.
+   */
   public double unsure(int x, int y) {
-    return EDGE_BLUR_MM * Math.max(0, steepness.at(x, y) - GENTLE);
+    return EDGE_BLUR_MM * Math.max(0, steepness.at(x, y) - GENTLE) + shadeNoise * shade.at(x, y);
   }
 
   /** Measures the density of a strip. */
@@ -71,7 +86,8 @@ public record DensityMap(
       log[c] = logarithm(strip.light().channel(c));
     }
     Raster paper = Shrinkage.awayFromEdge(strip.paper(), 0.5 * cellsPerMm);
-    Raster[] background = PaperBackground.fit(log, paper, cellsPerMm, blockMm);
+    PaperBackground.Fitted fitted = PaperBackground.fit(log, paper, cellsPerMm, blockMm);
+    Raster[] background = fitted.light();
     double[] noise = new double[3];
     for (int c = 0; c < 3; c++) {
       float[] d = log[c].cells();
@@ -80,8 +96,10 @@ public record DensityMap(
         // However much light there is, a channel shows no more than white.
         d[i] = (b[i] < 0 ? b[i] : 0) - d[i];
       }
-      noise[c] = noise(log[c], paper);
+      noise[c] = noise(log[c], paper, UNKNOWN_NOISE);
     }
+    double inMidst = noise(log[1], midst(fitted.shade(), paper), noise[1]);
+    double shadeNoise = Math.max(0, inMidst - noise[1]);
     Raster peeled = EdgePeel.peel(log, paper, cellsPerMm);
     for (int i = 0; i < peeled.cells().length; i++) {
       if (peeled.cells()[i] == 0) {
@@ -95,9 +113,19 @@ public record DensityMap(
         log,
         peeled,
         steepness(background[1], cellsPerMm),
+        fitted.shade(),
         cellsPerMm,
         noise,
+        shadeNoise,
         WhiteChannels.of(background));
+  }
+
+  private static Raster midst(Raster shade, Raster paper) {
+    Raster out = new Raster(paper.width(), paper.height());
+    for (int i = 0; i < out.cells().length; i++) {
+      out.cells()[i] = shade.cells()[i] > MIDST ? paper.cells()[i] : 0;
+    }
+    return out;
   }
 
   private static Raster steepness(Raster light, double cellsPerMm) {
@@ -127,7 +155,7 @@ public record DensityMap(
   }
 
   /** From the differences of neighbouring cells, by their median, so that spots have no say. */
-  private static double noise(Raster density, Raster paper) {
+  private static double noise(Raster density, Raster paper, double otherwise) {
     double[] differences = new double[density.cells().length / 7 + 1];
     int n = 0;
     for (int i = 0; i + 2 < density.cells().length; i += 7) {
@@ -136,7 +164,7 @@ public record DensityMap(
       }
     }
     if (n < 10) {
-      return 0.01;
+      return otherwise;
     }
     return Math.max(1e-4, 1.4826 * Selection.median(differences, n) / Math.sqrt(2));
   }
@@ -147,7 +175,15 @@ public record DensityMap(
     for (int c = 0; c < 3; c++) {
       d[c] = density[c].turned();
     }
-    return new DensityMap(d, paper.turned(), steepness.turned(), cellsPerMm, noise, white.turned());
+    return new DensityMap(
+        d,
+        paper.turned(),
+        steepness.turned(),
+        shade.turned(),
+        cellsPerMm,
+        noise,
+        shadeNoise,
+        white.turned());
   }
 
   /**

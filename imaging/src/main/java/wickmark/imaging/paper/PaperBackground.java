@@ -1,6 +1,7 @@
 package wickmark.imaging.paper;
 
 import java.util.Arrays;
+import java.util.Optional;
 import wickmark.imaging.raster.Raster;
 import wickmark.imaging.raster.Selection;
 import wickmark.imaging.raster.Smoothing;
@@ -16,7 +17,7 @@ import wickmark.imaging.raster.Smoothing;
  */
 final class PaperBackground {
   /** Radius of the disk that no spot contains, mm: spots are hardly ever wider than 14 mm. */
-  private static final double SPOT_RADIUS = 7;
+  static final double SPOT_RADIUS = 7;
 
   /** Smoothing of the paper's hue, mm. */
   private static final double HUE_SIGMA = 7;
@@ -27,6 +28,9 @@ final class PaperBackground {
   /** Least density that is told from paper, whatever the noise. */
   private static final double LEAST = 0.008;
 
+  /** Quantile of a block that is its blank paper: what is drawn or grainy on it is darker. */
+  private static final double CLEAR_SHARE = 0.6;
+
   /** Share of the paper that must not be white to tell of all of it. */
   private static final double LEAST_TELLING = 0.2;
 
@@ -34,6 +38,8 @@ final class PaperBackground {
   private final Raster valid;
   private final Raster telling;
   private final double mm;
+  private final Raster[] tint;
+  private final Raster brightest;
   private final Raster guide;
   private final Raster depth;
 
@@ -47,49 +53,92 @@ final class PaperBackground {
     this.valid = valid;
     this.telling = telling;
     this.mm = mm;
-    Raster brightest = brightest(tint);
+    this.tint = tint;
+    this.brightest = brightest();
     int radius = (int) Math.round(SPOT_RADIUS * mm);
     this.guide = Smoothing.gaussian(DiskClosing.of(brightest, valid, radius), 0.6 * mm);
     this.depth = difference(guide, brightest);
   }
 
   /**
+   * The background.
+   *
+   * @param light log light of each channel
+   * @param shade the part of the direct light that is missing in the shadow of a narrow thing
+   */
+  record Fitted(Raster[] light, Raster shade) {}
+
+  /**
    * Returns the background of the three log-light rasters.
    *
    * @param blockMm side of the blocks in which the light is followed
    */
-  static Raster[] fit(Raster[] log, Raster paper, double cellsPerMm, double blockMm) {
+  static Fitted fit(Raster[] log, Raster paper, double cellsPerMm, double blockMm) {
     BlockGrid grid =
         new BlockGrid(
             paper.width(), paper.height(), (int) Math.max(2, Math.round(blockMm * cellsPerMm)));
     Raster cover = grid.cover(paper);
-    Raster[] block = new Raster[3];
-    for (int c = 0; c < 3; c++) {
-      block[c] = grid.quantile(log[c], paper, 0.6);
-    }
     Raster valid = new Raster(grid.columns, grid.rows);
     for (int i = 0; i < valid.cells().length; i++) {
       valid.cells()[i] = cover.cells()[i] > 0.4f ? 1 : 0;
     }
     double mm = cellsPerMm / grid.side;
+    PaperBackground evenTint = ofEvenTint(blocks(grid, log, paper, CLEAR_SHARE), valid, mm);
+    Optional<CastShadow> shadow = evenTint.castShadow();
+    if (shadow.isPresent()) {
+      // Across a shadow's rim the light changes within a block, and its middle is the median's.
+      evenTint = ofEvenTint(blocks(grid, log, paper, 0.5), valid, mm);
+      shadow = evenTint.castShadow();
+    }
+    Raster[] light;
+    if (shadow.isPresent()) {
+      Raster[] shaded = evenTint.block;
+      PaperBackground unshaded = ofEvenTint(shadow.get().takenOff(shaded), valid, mm);
+      light = shadow.get().putOn(unshaded.light(), shaded);
+    } else {
+      light = evenTint.light();
+    }
+    Raster[] background = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      background[c] = grid.spread(light[c]);
+    }
+    Raster shade =
+        shadow
+            .map(cast -> grid.spread(cast.shade()))
+            .orElseGet(() -> new Raster(paper.width(), paper.height()));
+    return new Fitted(background, shade);
+  }
+
+  private static Raster[] blocks(BlockGrid grid, Raster[] log, Raster paper, double quantile) {
+    Raster[] block = new Raster[3];
+    for (int c = 0; c < 3; c++) {
+      block[c] = grid.quantile(log[c], paper, quantile);
+    }
+    return block;
+  }
+
+  private static PaperBackground ofEvenTint(Raster[] block, Raster valid, double mm) {
     Raster telling = withoutWhite(valid, block);
+    return new PaperBackground(block, valid, telling, mm, evenTint(block, telling));
+  }
+
+  private Optional<CastShadow> castShadow() {
+    return CastShadow.in(block, valid, brightest, tint, depth, mm);
+  }
+
+  /** The blocks' light, if this has the same tint everywhere. */
+  private Raster[] light() {
     // In mixed light the tint changes over the sheet. Which channel a dye leaves alone is seen only
     // against the paper's tint in that place: against that of the whole sheet another channel is
     // the brightest beside the spot than on it, and the light seems to fall off there.
-    PaperBackground evenTint =
-        new PaperBackground(block, valid, telling, mm, evenTint(block, telling));
-    Paper seen = evenTint.withoutHue();
+    Paper seen = withoutHue();
     PaperBackground paperLight = new PaperBackground(block, valid, telling, mm, seen.tint);
     Raster clear = paperLight.withoutDarkBlobs(seen.clear);
     Raster[] light = paperLight.smoothedLight(clear);
     if (telling != valid) {
       paperLight.whiten(light, seen.tint);
     }
-    Raster[] background = new Raster[3];
-    for (int c = 0; c < 3; c++) {
-      background[c] = grid.spread(light[c]);
-    }
-    return background;
+    return light;
   }
 
   /**
@@ -159,7 +208,7 @@ final class PaperBackground {
   }
 
   /** The brightest of the channels at each place, each against this paper's tint there. */
-  private Raster brightest(Raster[] tint) {
+  private Raster brightest() {
     Raster out = block[1].copy();
     for (int i = 0; i < out.cells().length; i++) {
       float red = block[0].cells()[i] - tint[0].cells()[i];

@@ -169,6 +169,82 @@ class DensityMapTest {
     assertThat(map.white().all(WIDTH / 2, HEIGHT / 2)).isFalse();
   }
 
+  /**
+   * A window's bar 9 mm wide in the sun, with a rim of 2 mm: in its midst the sky's light alone is
+   * left. One spot lies in it, one on its rim.
+   */
+  @Test
+  void theShadowOfANarrowThingIsNoDye() {
+    DensityMap map = DensityMap.of(underABar(), MM);
+    for (int c = 0; c < 3; c++) {
+      Raster smooth = Smoothing.gaussian(map.density()[c], 0.5 * MM);
+      double most = 0;
+      for (int y = 2 * MM; y < HEIGHT - 2 * MM; y++) {
+        for (int x = 2 * MM; x < WIDTH - 2 * MM; x++) {
+          if (Math.abs(x - IN_BAR[0]) > 8 * MM && Math.abs(x - ON_RIM[0]) > 8 * MM) {
+            most = Math.max(most, smooth.at(x, y) - map.unsure(x, y));
+          }
+        }
+      }
+      // The least spot that is reported has 0.04; the bar itself has up to 0.55.
+      assertThat(most).isLessThan(0.03);
+    }
+    for (double[] at : List.of(IN_BAR, ON_RIM)) {
+      for (int c = 0; c < 3; c++) {
+        double peak = Smoothing.gaussian(map.density()[c], 3).at((int) at[0], (int) at[1]);
+        assertThat(peak).isCloseTo(SPOT[c], within(0.15 * SPOT[c] + 0.03));
+      }
+    }
+    assertThat(map.shade().at((int) IN_BAR[0], (int) IN_BAR[1])).isGreaterThan(0.9f);
+    assertThat(map.shade().at(WIDTH / 2, 10 * MM)).isZero();
+  }
+
+  /** An overloaded black spot 11 mm wide, flat in its midst, is as grey as a shadow. */
+  @Test
+  void aLargeGreySpotIsNoShadow() {
+    Random chance = new Random(19);
+    DensityMap map =
+        DensityMap.of(
+            painted(
+                (x, y, c) -> {
+                  double away = Math.hypot(x - WIDTH / 2.0, y - HEIGHT / 2.0) / (5.5 * MM);
+                  double dye = 0.5 * StrictMath.exp(-Math.pow(away, 6));
+                  return 0.75 * StrictMath.pow(10, -dye) * (1 + NOISE * chance.nextGaussian());
+                }),
+            MM);
+    assertThat(map.shade().at(WIDTH / 2, HEIGHT / 2)).isZero();
+    assertThat(map.density()[1].at(WIDTH / 2, HEIGHT / 2)).isCloseTo(0.5f, within(0.05f));
+  }
+
+  /** Places of a spot in the midst of the bar's shadow and of one on its rim. */
+  private static final double[] IN_BAR = {14 * MM, bar(14 * MM)};
+
+  private static final double[] ON_RIM = {36 * MM, bar(36 * MM) + 4.5 * MM};
+
+  private static double bar(double x) {
+    return 28 * MM + 0.4 * x;
+  }
+
+  /** A sheet under a bar. */
+  private static StraightStrip underABar() {
+    Random chance = new Random(17);
+    double[] direct = {0.6, 0.55, 0.46};
+    double[] sky = {0.2, 0.24, 0.3};
+    return painted(
+        (x, y, c) -> {
+          double inside = 4.5 - Math.abs(y - bar(x)) / MM / Math.hypot(1, 0.4);
+          double lit = 1 - Math.min(1, Math.max(0, inside / 2 + 0.5));
+          double dye = 0;
+          for (double[] at : List.of(IN_BAR, ON_RIM)) {
+            double away = Math.hypot(x - at[0], y - at[1]) / (2 * MM);
+            dye += StrictMath.exp(-away * away / 2);
+          }
+          return (sky[c] + lit * direct[c])
+              * StrictMath.pow(10, -dye * SPOT[c])
+              * (1 + NOISE * chance.nextGaussian());
+        });
+  }
+
   @Test
   void aSpotKeepsItsDensity() {
     DensityMap map = DensityMap.of(sheet(true, true), MM);
