@@ -147,6 +147,7 @@ final class PlaneScaleFinder {
                 photo.heightPx(),
                 photo.focalLength35mm(),
                 outline.corners(),
+                outline.sides(),
                 cornerSigma,
                 divisions));
     List<Doubt> doubts = new ArrayList<>();

@@ -11,7 +11,8 @@ import wickmark.imaging.photo.PhotoPoint;
  * @param heightPx of the photo
  * @param focalLength35mm the 35-mm-equivalent focal length, where the file says it
  * @param corners of a sheet that was to be cut square, in order around it
- * @param cornerSigmaPx standard uncertainty of each
+ * @param sides for each side, from corner i to corner i + 1, places along it as it was seen
+ * @param cornerSigmaPx standard uncertainty of each corner
  * @param divisions rows of evenly spaced marks, such as a ruler's, the one to be trusted most first
  */
 public record PlaneEvidence(
@@ -19,6 +20,7 @@ public record PlaneEvidence(
     int heightPx,
     OptionalDouble focalLength35mm,
     List<PhotoPoint> corners,
+    List<List<PhotoPoint>> sides,
     double cornerSigmaPx,
     List<Division> divisions) {
 

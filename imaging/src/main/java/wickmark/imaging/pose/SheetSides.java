@@ -8,10 +8,12 @@ import wickmark.imaging.photo.PhotoPoint;
  * The four sides of a sheet, which run square to each other as well as somebody cut them.
  *
  * @param corners in order around the sheet
+ * @param sides some places along each, as it was seen
  * @param sigmaPx standard uncertainty of each
  * @param ending for each side, from corner i to corner i + 1, whether it is where the picture ends
  */
-record SheetSides(List<PhotoPoint> corners, double sigmaPx, List<Boolean> ending) {
+record SheetSides(
+    List<PhotoPoint> corners, List<List<PhotoPoint>> sides, double sigmaPx, List<Boolean> ending) {
   /** Half the outline of a usual strip, mm: what a millimetre is where there is no scale. */
   static final double USUAL_HALF_OUTLINE_MM = 210;
 
@@ -20,6 +22,15 @@ record SheetSides(List<PhotoPoint> corners, double sigmaPx, List<Boolean> ending
 
   /** The same of what is no side of the sheet. */
   private static final double ANY_DIRECTION = 20 * Math.PI / 180;
+
+  /** Heights of a sheet's corners, parts of the height to which its sides are bent (ours). */
+  private static final double LIFTS = 1;
+
+  /** Places on each side that are looked at, about. */
+  private static final int SOME = 16;
+
+  /** Least sum of the sides' squared distances from the place below the camera, plane units. */
+  private static final double LEAST_DISTANCE = 0.01;
 
   /** A side this near to the picture's border, parts of its diagonal, is where the picture ends. */
   private static final double BORDER = 0.01;
@@ -47,7 +58,11 @@ record SheetSides(List<PhotoPoint> corners, double sigmaPx, List<Boolean> ending
               || Math.min(a.x(), b.x()) > evidence.widthPx() - near
               || Math.min(a.y(), b.y()) > evidence.heightPx() - near);
     }
-    return new SheetSides(evidence.corners(), evidence.cornerSigmaPx(), ending);
+    return new SheetSides(
+        evidence.corners(),
+        evidence.sides().stream().map(SheetSides::some).toList(),
+        evidence.cornerSigmaPx(),
+        ending);
   }
 
   /**
@@ -93,6 +108,7 @@ record SheetSides(List<PhotoPoint> corners, double sigmaPx, List<Boolean> ending
       c[i] = view.toPlane(corners.get(i));
     }
     double sense = turnsLeft(c) ? 1 : -1;
+    double bend = bend(view, c);
     double x0 = c[1].x() - c[0].x();
     double y0 = c[1].y() - c[0].y();
     for (int i = 0; i < SIDES; i++) {
@@ -101,9 +117,15 @@ record SheetSides(List<PhotoPoint> corners, double sigmaPx, List<Boolean> ending
       double dy = next.y() - c[i].y();
       off[i] = StrictMath.atan2(x0 * dy - y0 * dx, x0 * dx + y0 * dy);
       double byCut = cutMm / (millimetresPerUnit * Math.hypot(dx, dy));
+      double byLift = LIFTS * bend * distanceToNadir(view, c[i], next) / Math.hypot(dx, dy);
       double bySight = sigmaPx / pixels(i);
       double cutSquare = ending.get(i) ? ANY_DIRECTION : SQUARENESS;
-      sigma[i] = Math.sqrt(cutSquare * cutSquare + 2 * byCut * byCut + 2 * bySight * bySight);
+      sigma[i] =
+          Math.sqrt(
+              cutSquare * cutSquare
+                  + 2 * byCut * byCut
+                  + 2 * byLift * byLift
+                  + 2 * bySight * bySight);
       double w = 1 / (sigma[i] * sigma[i]);
       off[i] = Math.IEEEremainder(off[i] - sense * i * Math.PI / 2, 2 * Math.PI);
       weights += w;
@@ -117,6 +139,60 @@ record SheetSides(List<PhotoPoint> corners, double sigmaPx, List<Boolean> ending
       logSpread += StrictMath.log(sigma[i]);
     }
     return new Misfit(off, logSpread);
+  }
+
+  /**
+   * How high the sheet's rim bends up or down, parts of the camera's height: a side that is raised
+   * in the middle looks bowed by its height times its line's distance from the place below the
+   * camera.
+   */
+  private double bend(PlaneView view, PlanePoint[] c) {
+    double bows = 0;
+    double distances = 0;
+    for (int i = 0; i < SIDES; i++) {
+      PlanePoint a = c[i];
+      PlanePoint b = c[(i + 1) % SIDES];
+      double bow = bow(view, a, b, sides.get(i));
+      double distance = distanceToNadir(view, a, b);
+      bows += bow * bow;
+      distances += distance * distance;
+    }
+    return Math.sqrt(bows / Math.max(LEAST_DISTANCE, distances));
+  }
+
+  /** The height of the arch over its chord that comes nearest to a side's places. */
+  private static double bow(PlaneView view, PlanePoint a, PlanePoint b, List<PhotoPoint> side) {
+    double length = a.distanceTo(b);
+    double ux = (b.x() - a.x()) / length;
+    double uy = (b.y() - a.y()) / length;
+    double product = 0;
+    double squares = 0;
+    for (PhotoPoint place : side) {
+      PlanePoint p = view.toPlane(place);
+      double along = ((p.x() - a.x()) * ux + (p.y() - a.y()) * uy) / length;
+      double arch = 4 * along * (1 - along);
+      if (arch > 0) {
+        product += arch * (ux * (p.y() - a.y()) - uy * (p.x() - a.x()));
+        squares += arch * arch;
+      }
+    }
+    return squares > 0 ? product / squares : 0;
+  }
+
+  /** From a side's line to the place below the camera. */
+  private static double distanceToNadir(PlaneView view, PlanePoint a, PlanePoint b) {
+    PlanePoint n = view.nadir();
+    double cross = (b.x() - a.x()) * (n.y() - a.y()) - (b.y() - a.y()) * (n.x() - a.x());
+    return Math.abs(cross) / a.distanceTo(b);
+  }
+
+  private static List<PhotoPoint> some(List<PhotoPoint> side) {
+    List<PhotoPoint> some = new ArrayList<>();
+    int step = Math.max(1, side.size() / SOME);
+    for (int i = 0; i < side.size(); i += step) {
+      some.add(side.get(i));
+    }
+    return some;
   }
 
   private double pixels(int side) {

@@ -78,6 +78,7 @@ class SheetViewTest {
             straight.heightPx(),
             straight.focalLength35mm(),
             straight.corners(),
+            straight.sides(),
             straight.cornerSigmaPx(),
             List.of(new PlaneEvidence.Division(row.index(), bowed, SIGMA_MARK_PX, 6, 1)));
 
@@ -102,16 +103,64 @@ class SheetViewTest {
     assertThat(Math.abs(fit.view().tilt() - barrel.tilt())).isLessThan(0.03);
   }
 
+  /** A curled sheet's corners are not on the plane, and how far off nobody knows. */
+  @Test
+  void aSheetWhoseSidesAreBowedTellsLessOfThePlane() {
+    PlaneEvidence flat = evidence(0, new Random(1));
+    PlaneEvidence curled =
+        new PlaneEvidence(
+            flat.widthPx(),
+            flat.heightPx(),
+            flat.focalLength35mm(),
+            flat.corners(),
+            bowed(TRUE, 1.5),
+            flat.cornerSigmaPx(),
+            flat.divisions());
+
+    SheetView ofFlat = SheetView.of(flat);
+    SheetView ofCurled = SheetView.of(curled);
+
+    for (int i = 0; i < 4; i++) {
+      assertThat(Math.abs(z(ofCurled, TRUE, i))).as("parameter %d", i).isLessThan(2);
+    }
+    for (int tilt : new int[] {2, 3}) {
+      assertThat(Math.sqrt(ofCurled.covariance()[tilt][tilt] / ofFlat.covariance()[tilt][tilt]))
+          .isGreaterThan(1.3);
+    }
+  }
+
+  /** Places along the sheet's sides, each bowed outwards in its middle by so many millimetres. */
+  private static List<List<PhotoPoint>> bowed(PlaneView view, double by) {
+    double unit = 0.0055 * TRUE.focalPx() / view.focalPx();
+    List<List<PhotoPoint>> sides = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      double[] a = CORNERS[i];
+      double[] b = CORNERS[(i + 1) % 4];
+      double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+      List<PhotoPoint> side = new ArrayList<>();
+      for (double t = 0; t <= 1; t += 0.05) {
+        double out = 4 * t * (1 - t) * by / length;
+        double x = a[0] + t * (b[0] - a[0]) + out * (b[1] - a[1]);
+        double y = a[1] + t * (b[1] - a[1]) - out * (b[0] - a[0]);
+        side.add(seen(view, unit * x, unit * y, 0, new Random(1)));
+      }
+      sides.add(side);
+    }
+    return sides;
+  }
+
   private static PlaneEvidence evidence(double noise, Random chance) {
     return evidence(TRUE, noise, chance);
   }
+
+  private static final double[][] CORNERS = {{-50, -40}, {10, -40}, {10, 60}, {-50, 60}};
 
   /** A sheet of 60 x 100 with a ruler of 110 marks beside it, seen with so much of its noise. */
   private static PlaneEvidence evidence(PlaneView view, double noise, Random chance) {
     // The sheet fills the picture alike whatever the lens.
     double unit = 0.0055 * TRUE.focalPx() / view.focalPx();
     List<PhotoPoint> corners = new ArrayList<>();
-    for (double[] c : new double[][] {{-50, -40}, {10, -40}, {10, 60}, {-50, 60}}) {
+    for (double[] c : CORNERS) {
       corners.add(seen(view, unit * c[0], unit * c[1], noise * SIGMA_CORNER_PX, chance));
     }
     double[] index = new double[110];
@@ -126,6 +175,7 @@ class SheetViewTest {
         1200,
         OptionalDouble.empty(),
         corners,
+        bowed(view, 0),
         SIGMA_CORNER_PX,
         List.of(new PlaneEvidence.Division(index, marks, SIGMA_MARK_PX, SIGMA_MARK_PX, 1)));
   }
