@@ -29,6 +29,9 @@ record SheetSides(
   /** Places on each side that are looked at, about. */
   private static final int SOME = 16;
 
+  /** Part of an arch's height below which a place is too near a side's end to tell of it. */
+  private static final double NEAR_END = 0.1;
+
   /** Least sum of the sides' squared distances from the place below the camera, plane units. */
   private static final double LEAST_DISTANCE = 0.01;
 
@@ -171,7 +174,7 @@ record SheetSides(
       PlanePoint p = view.toPlane(place);
       double along = ((p.x() - a.x()) * ux + (p.y() - a.y()) * uy) / length;
       double arch = 4 * along * (1 - along);
-      if (arch > 0) {
+      if (arch > NEAR_END) {
         product += arch * (ux * (p.y() - a.y()) - uy * (p.x() - a.x()));
         squares += arch * arch;
       }
