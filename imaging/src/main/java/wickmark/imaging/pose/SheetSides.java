@@ -9,7 +9,7 @@ import wickmark.imaging.photo.PhotoPoint;
  *
  * @param corners in order around the sheet
  * @param sides some places along each, as it was seen
- * @param sigmaPx standard uncertainty of each
+ * @param sigmaPx standard uncertainty of each corner
  * @param ending for each side, from corner i to corner i + 1, whether it is where the picture ends
  */
 record SheetSides(
@@ -22,9 +22,6 @@ record SheetSides(
 
   /** The same of what is no side of the sheet. */
   private static final double ANY_DIRECTION = 20 * Math.PI / 180;
-
-  /** Heights of a sheet's corners, parts of the height to which its sides are bent (ours). */
-  private static final double LIFTS = 1;
 
   /** Places on each side that are looked at, about. */
   private static final int SOME = 16;
@@ -120,7 +117,7 @@ record SheetSides(
       double dy = next.y() - c[i].y();
       off[i] = StrictMath.atan2(x0 * dy - y0 * dx, x0 * dx + y0 * dy);
       double byCut = cutMm / (millimetresPerUnit * Math.hypot(dx, dy));
-      double byLift = LIFTS * bend * distanceToNadir(view, c[i], next) / Math.hypot(dx, dy);
+      double byLift = bend * distanceToNadir(view, c[i], next) / Math.hypot(dx, dy);
       double bySight = sigmaPx / pixels(i);
       double cutSquare = ending.get(i) ? ANY_DIRECTION : SQUARENESS;
       sigma[i] =
@@ -147,7 +144,7 @@ record SheetSides(
   /**
    * How high the sheet's rim bends up or down, parts of the camera's height: a side that is raised
    * in the middle looks bowed by its height times its line's distance from the place below the
-   * camera.
+   * camera. Corners are taken to be as uncertain in height (ours).
    */
   private double bend(PlaneView view, PlanePoint[] c) {
     double bows = 0;
